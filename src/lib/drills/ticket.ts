@@ -1,0 +1,72 @@
+import { solve, type DataSheet, type Job, type Shop, type SubstrateId } from '$lib/engine';
+import { seeded, type Random } from './random';
+import { TRAPS } from './traps';
+import type { Breadth } from './trap';
+import { soundDay } from './world/day';
+import { soundPart } from './world/part';
+import { CUSTOMERS, PART_SORTS } from './world/parts';
+
+/** A random job and what has been woven into it. */
+export type Ticket = { readonly job: Job; readonly traps: readonly string[] };
+
+export type TicketOrder = {
+	readonly seed: number;
+	readonly breadth: Breadth;
+	/** Sheets and shop values in force; its day is the ticket's day. */
+	readonly shop: Shop;
+	/** A rule whose traps come first, where one fits. */
+	readonly about?: string | undefined;
+};
+
+const TRAPS_BY_BREADTH: Record<Breadth, readonly [number, number]> = { 1: [0, 1], 2: [1, 2], 3: [2, 4] };
+
+function soundJob(random: Random, shop: Shop, sheet: DataSheet, material: SubstrateId): Job {
+	const sort = random.pick(PART_SORTS.filter(({ materials }) => materials.includes(material)));
+	return {
+		ticket: `T-${random.between(1000, 9999, 1)}`,
+		customer: random.pick(CUSTOMERS),
+		on: shop.on,
+		parts: [soundPart(sort, material, random)],
+		coating: sheet.id,
+		film: null,
+		writtenCap: null,
+		blastingAgreed: false,
+		...soundDay(shop.on, sheet, random)
+	};
+}
+
+/** A job that can be done as it stands: materials in random order, then coatings, until the engine accepts one. */
+function startable(random: Random, shop: Shop): Job {
+	const materials = [...new Set(PART_SORTS.flatMap((sort) => sort.materials))];
+	for (const material of random.some(materials, materials.length))
+		for (const sheet of random.some(Object.values(shop.sheets), Object.keys(shop.sheets).length)) {
+			const job = soundJob(random, shop, sheet, material);
+			if (solve(job, shop).decision === 'accept') return job;
+		}
+	throw new RangeError('no coating of this shop can be used on any part: no ticket can be made');
+}
+
+/** Makes a realistic, consistent job with traps woven in. The same order gives the same ticket. */
+export function makeTicket({ seed, breadth, shop, about }: TicketOrder): Ticket {
+	const random = seeded(seed);
+	let job = startable(random, shop);
+	const [fewest, most] = TRAPS_BY_BREADTH[breadth];
+	const wanted = random.integer(fewest, most);
+	const woven: string[] = [];
+	const fitting = random.some(
+		TRAPS.filter(({ from, rule }) => from <= breadth || rule === about),
+		TRAPS.length
+	);
+	const inOrder = [
+		...fitting.filter(({ rule }) => rule === about),
+		...fitting.filter(({ rule }) => rule !== about)
+	];
+	for (const trap of inOrder) {
+		if (woven.length >= (about ? Math.max(1, wanted) : wanted)) break;
+		const next = trap.weave(job, random, shop);
+		if (!next) continue;
+		job = next;
+		woven.push(trap.id);
+	}
+	return { job, traps: woven };
+}

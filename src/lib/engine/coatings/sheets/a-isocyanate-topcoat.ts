@@ -1,0 +1,48 @@
+import type { DataSheet } from '../sheet';
+import { value, window } from './line';
+
+export default {
+	id: 'demo-a-isocyanate',
+	title: 'Demo A: two-part isocyanate-cured topcoat',
+	lang: 'en',
+	demo: true,
+	family: 'A',
+	parts: 2,
+	basis: 'volume',
+	thinner: 'ester-blend',
+	cup: 'iso-2431-4mm',
+	rubSolvent: 'MEK',
+	hazards: ['flammable', 'solvent-vapour', 'isocyanate', 'skin-sensitiser'],
+	filled: false,
+	lines: {
+		'dry-film': window(25, 40, 'µm'),
+		'volume-solids': value(45, '%'),
+		coats: window(2, 2, ''),
+		agitate: window(5, 10, 'min'),
+		'mix-ratio': value(4, ':1'),
+		'mix-ratio-band': window(3.9, 4.1, ':1'),
+		'density-base': value(1.25, 'g/mL'),
+		'density-hardener': value(1.05, 'g/mL'),
+		stir: window(2, 5, 'min'),
+		induction: window(0, 0, 'min'),
+		'pot-life': value(3, 'h'),
+		'pot-life-at': value(21, '°C'),
+		thinner: window(0, 10, '%'),
+		strainer: window(100, 190, 'µm'),
+		viscosity: window(30, 38, 's'),
+		'air-temperature': window(18, 28, '°C'),
+		humidity: window(35, 65, '%'),
+		interval: window(5, 15, 'min'),
+		flash: window(10, 20, 'min'),
+		'cure-metal-temperature': window(65, 80, '°C'),
+		'cure-metal-hold': window(45, 54, 'min'),
+		'cure-polymer-temperature': window(55, 60, '°C'),
+		'cure-polymer-hold': window(60, 72, 'min'),
+		'cure-laminate-temperature': window(60, 75, '°C'),
+		'cure-laminate-hold': window(45, 54, 'min'),
+		'solvent-rubs': value(75, ''),
+		'adhesion-class': value(1, ''),
+		storage: window(10, 29, '°C'),
+		'solvent-share': value(10, '%')
+	}
+} satisfies DataSheet;

@@ -1,0 +1,46 @@
+import type { DataSheet } from '../sheet';
+import { value, window } from './line';
+
+export default {
+	id: 'demo-b-amine-epoxy',
+	title: 'Demo B: two-part amine-cured epoxy',
+	lang: 'en',
+	demo: true,
+	family: 'B',
+	parts: 2,
+	basis: 'weight',
+	thinner: 'aromatic-blend',
+	cup: 'dip-cup-2',
+	rubSolvent: 'MEK',
+	hazards: ['flammable', 'solvent-vapour', 'skin-sensitiser'],
+	filled: true,
+	lines: {
+		'dry-film': window(20, 35, 'µm'),
+		'volume-solids': value(50, '%'),
+		coats: window(1, 2, ''),
+		agitate: window(10, 15, 'min'),
+		'mix-ratio': value(5, ':1'),
+		'mix-ratio-band': window(4.9, 5.1, ':1'),
+		'density-base': value(1.4, 'g/mL'),
+		'density-hardener': value(1, 'g/mL'),
+		stir: window(3, 5, 'min'),
+		induction: window(15, 30, 'min'),
+		'pot-life': value(4, 'h'),
+		'pot-life-at': value(21, '°C'),
+		thinner: window(0, 5, '%'),
+		strainer: window(120, 190, 'µm'),
+		viscosity: window(24, 30, 's'),
+		'air-temperature': window(18, 28, '°C'),
+		humidity: window(35, 70, '%'),
+		interval: window(5, 15, 'min'),
+		flash: window(10, 20, 'min'),
+		'cure-metal-temperature': window(95, 105, '°C'),
+		'cure-metal-hold': window(45, 54, 'min'),
+		'cure-laminate-temperature': window(80, 88, '°C'),
+		'cure-laminate-hold': window(50, 60, 'min'),
+		'solvent-rubs': value(50, ''),
+		'adhesion-class': value(1, ''),
+		storage: window(10, 29, '°C'),
+		'solvent-share': value(15, '%')
+	}
+} satisfies DataSheet;

@@ -1,0 +1,45 @@
+import type { Text } from '../text';
+
+/** Defects of a thin coated film, in the order of the catalogue. */
+export const DEFECTS = {
+	'orange-peel': { en: 'Orange peel', es: 'Piel de naranja' },
+	runs: { en: 'Runs, sags', es: 'Escurridos, descuelgues' },
+	fisheyes: { en: 'Fisheyes, craters', es: 'Ojos de pez, cráteres' },
+	'dry-spray': { en: 'Dry spray', es: 'Aplicación seca' },
+	pinholes: { en: 'Pinholes', es: 'Poros de aguja' },
+	'solvent-pop': { en: 'Solvent pop', es: 'Hervido de solvente' },
+	'outgassing-blisters': { en: 'Outgassing blisters', es: 'Ampollas por desgasificación' },
+	flaking: { en: 'Flaking, poor adhesion', es: 'Desprendimiento, mala adhesión' },
+	'intercoat-peel': { en: 'Peeling between coats', es: 'Desprendimiento entre manos' },
+	holiday: { en: 'Missed area', es: 'Zona sin cubrir' },
+	'thin-edges': { en: 'Thin edges', es: 'Bordes delgados' },
+	'fat-edges': { en: 'Fat edges', es: 'Bordes gruesos' },
+	dirt: { en: 'Dirt, dust, fibre', es: 'Suciedad, polvo, fibras' },
+	'gel-bits': { en: 'Gel or skin bits', es: 'Grumos de gel o nata' },
+	blushing: { en: 'Blushing', es: 'Velado por humedad' },
+	'amine-bloom': { en: 'Amine bloom', es: 'Exudación de amina' },
+	mottling: { en: 'Mottling', es: 'Moteado' },
+	'gloss-off': { en: 'Gloss too high or too low', es: 'Brillo demasiado alto o bajo' },
+	'colour-shift': { en: 'Colour shift, yellowing', es: 'Cambio de color, amarilleo' },
+	'soft-film': { en: 'Soft film, under-cure', es: 'Película blanda, falta de curado' },
+	'over-cure': { en: 'Brittle film, over-cure', es: 'Película quebradiza, exceso de curado' },
+	'grit-inclusion': { en: 'Grit in the film', es: 'Abrasivo en la película' },
+	'flash-rust': { en: 'Flash rust', es: 'Oxidación instantánea' },
+	'pinpoint-rust': { en: 'Pinpoint rust, peaks through', es: 'Óxido puntual, picos expuestos' },
+	fingerprint: { en: 'Fingerprint, handling mark', es: 'Huella o marca de manejo' },
+	'mask-bleed': { en: 'Bleed under the mask', es: 'Filtración bajo la máscara' },
+	'mask-ridge': { en: 'Ridge or torn edge at the mask', es: 'Reborde o borde rasgado en la máscara' },
+	banding: { en: 'Banding', es: 'Bandas' },
+	'cold-run': { en: 'Cold run', es: 'Escurrido en frío' },
+	'cross-contamination': { en: 'Cross-contamination', es: 'Contaminación cruzada' },
+	'over-thick': { en: 'Film too thick, part does not fit', es: 'Película muy gruesa, la pieza no encaja' },
+	'distorted-part': { en: 'Distorted or softened part', es: 'Pieza deformada o ablandada' },
+	'solvent-crazing': { en: 'Crazed plastic', es: 'Plástico fisurado por solvente' },
+	wrinkling: { en: 'Wrinkling, lifting', es: 'Arrugado, levantamiento' },
+	'air-line-spits': { en: 'Air-line spits', es: 'Salpicaduras de la línea de aire' },
+	'rack-mark': { en: 'Rack or contact mark', es: 'Marca de bastidor o contacto' },
+	'print-through': { en: 'Scratches or weave showing through', es: 'Rayas o tejido que se transparentan' },
+	'anodise-crazing': { en: 'Crazed anodising', es: 'Anodizado agrietado' }
+} as const satisfies Record<string, Text>;
+
+export type DefectId = keyof typeof DEFECTS;

@@ -1,0 +1,54 @@
+import type { Demand, Plan } from '../plan/plan';
+import type { Severity } from '../rules/rule';
+import type { FieldId } from '../setup/fields';
+import type { Competency } from '../station';
+import type { Answer, Answers } from './answer';
+import { measure, type Measure } from './measure';
+
+/** What the engine says of one answer under one rule. Data only; words are found at the edge. */
+export type Finding = Measure & {
+	readonly field: FieldId;
+	readonly rule: string;
+	readonly competency: Competency;
+	readonly severity: Severity;
+	readonly received: Answer | null;
+	readonly expected: Demand['expectation'];
+};
+
+export type Findings = {
+	/** One per field and rule, right ones too, in the order of the sheet. */
+	readonly all: readonly Finding[];
+	/** Breached rules: amber and red. */
+	readonly breaches: readonly Finding[];
+	readonly safetyStops: readonly Finding[];
+	/** A safety stop overrides every other result. */
+	readonly result: 'clear' | 'findings' | 'safety-stop';
+};
+
+/** Grades answers against a plan, for all its fields or only those asked. A field left empty is a breach. */
+export function grade(plan: Plan, answers: Answers, asked?: readonly FieldId[]): Findings {
+	const all = plan.fields
+		.filter(({ field }) => !asked || asked.includes(field))
+		.flatMap(({ field, demands }) =>
+			demands.map((demand): Finding => {
+				const received = answers[field] ?? null;
+				return {
+					field,
+					rule: demand.rule,
+					competency: demand.competency,
+					severity: demand.severity,
+					received,
+					expected: demand.expectation,
+					...measure(received ?? undefined, demand.expectation)
+				};
+			})
+		);
+	const breaches = all.filter(({ zone }) => zone !== 'green');
+	const safetyStops = breaches.filter(({ severity }) => severity === 'safety-stop');
+	const result = safetyStops.length ? 'safety-stop' : breaches.length ? 'findings' : 'clear';
+	return { all, breaches, safetyStops, result };
+}
+
+/** The plan's own answers: what a person who chooses right hands in. */
+export const rightAnswers = (plan: Plan): Answers =>
+	Object.fromEntries(plan.fields.map(({ field, answer }) => [field, answer]));

@@ -1,0 +1,81 @@
+/** The engine's only door. */
+export type { Text } from './text';
+export { ENGINE_VERSION } from './version';
+export { STATIONS, STATION_NAMES, SKILLS, type Competency, type Skill, type Station } from './station';
+
+export * from './units/construct';
+export { SI_UNITS, type Dimension, type Si } from './units/dimension';
+export type { Kelvin, Metre, Pascal, Second } from './units/dimension';
+export { format, formatWindow, halfStep } from './units/display';
+export { parseQuantity } from './units/parse';
+export { METRIC, US, unitFor, type UnitPreferences } from './units/preferences';
+export type { QuantityProblem } from './units/problem';
+export { problemText } from './units/problem-text';
+export { UNITS, unitOf } from './units/units';
+
+export { AUTHORITIES, AUTHORITY_NAMES, type Authority } from './sources/authority';
+export { SOURCES, type SourceId } from './sources/sources';
+export type { Origin, Provenance, Verification } from './sources/provenance';
+
+export { FAMILIES, FAMILY_PARTS, HAZARDS, THINNERS, CUPS, type Family, type Hazard } from './coatings/traits';
+export { REQUIRED_LINES, SHEET_LINES, TWO_PART_LINES, type LineId } from './coatings/lines';
+export type { DataSheet, IsoDate, SheetLine } from './coatings/sheet';
+export { lineOn } from './coatings/in-force';
+export { sheetLimits, sheetNumber } from './coatings/limits';
+export { DEMO_SHEETS } from './coatings/sheets';
+export { validateSheet } from './coatings/validate';
+export type { CheckedSheet, SheetProblem } from './coatings/problem';
+export { SHEET_FORMAT } from './coatings/format-tag';
+export { exportSheet } from './coatings/export-sheet';
+export { importSheet } from './coatings/import-sheet';
+export { sheetJsonSchema } from './coatings/json-schema';
+
+export { SUBSTRATES, substrate, type SubstrateClass, type SubstrateId } from './substrates/substrates';
+export { SHOP_VALUES, type ShopValueId } from './shop/values';
+export { GEAR_TASKS, PROTECTIVE, type GearTask, type Protective } from './shop/values/safety';
+export { settingProblems, type SettingAmount, type SettingProblem } from './shop/setting-problems';
+export { valueBounds } from './shop/bounds';
+export { shopValue, shopWindow, type Shop, type ShopValueSetting } from './shop/shop';
+
+export { jobSchema, FILM_BASES, type Job } from './job/job';
+export {
+	CAVITIES,
+	FEATURES,
+	FITTED,
+	SHAPES,
+	SURFACES,
+	type Feature,
+	type Part,
+	type Shape
+} from './job/part';
+export { BLOTTERS, BREATHING, CABINETS, HARDENER_STATES, MEDIA } from './job/bench';
+
+export { FIELDS, FIELD_IDS, field, isFieldId, type FieldId } from './setup/fields';
+export type { Field } from './setup/field';
+export { GEAR } from './setup/fields/safety';
+
+export { FORMULAS, type FormulaNote } from './physics/formulas';
+export { formulaById } from './physics/formula-by-id';
+export { sampleMean } from './physics/sample-statistics';
+export { READINGS_PER_SPOT, SPOTS_PER_AREA } from './physics/sampling-plan';
+export { spotLimits } from './physics/spot-limits';
+export { RULES, ruleById } from './rules';
+export type { Breaks, Rule, Severity } from './rules/rule';
+export { limits, type Expectation } from './rules/expectation';
+
+export { solve } from './plan/solve';
+export type { Conflict, Demand, Plan, PlannedField } from './plan/plan';
+export type { Traced, TraceOrigin } from './plan/trace';
+export { grade, rightAnswers, type Finding, type Findings } from './grading/grade';
+export type { Answer, Answers } from './grading/answer';
+
+export { DEFECTS, type DefectId } from './defects/defects';
+
+export { EXAMPLE_JOBS, type ExampleJob } from './job/examples';
+export { examplesFor, exampleTickets, type ExampleTicket, type RuleExample } from './plan/example-tickets';
+export { DEFECT_SHEETS, DEFECT_SHEETS_PROVENANCE } from './defects/sheets';
+export type { DefectSheet } from './defects/sheet';
+export { diagnose, type Cause } from './defects/diagnose';
+export { FITS, type Fit } from './defects/fit';
+export type { Circumstances } from './defects/circumstances';
+export type { Direction } from './defects/causes';

@@ -1,0 +1,7 @@
+import type { SubstrateId } from '../substrates/substrates';
+import type { Situation } from './situation';
+
+/** What the parts are made of, each material once; parts nobody could name are left out. */
+export const materials = ({ job }: Situation): readonly SubstrateId[] => [
+	...new Set(job.parts.flatMap(({ material }) => (material === 'unknown' ? [] : [material])))
+];

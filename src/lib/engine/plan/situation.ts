@@ -1,0 +1,31 @@
+import { statedValue, statedWindow, type ValueLine, type WindowLine } from '../coatings/in-force';
+import type { DataSheet } from '../coatings/sheet';
+import type { Job } from '../job/job';
+import type { Shop } from '../shop/shop';
+import { substrate, type SubstrateClass } from '../substrates/substrates';
+
+/** A job seen with the sheet and the shop values of its day: all that a rule may look at. */
+export type Situation = {
+	readonly job: Job;
+	readonly shop: Shop;
+	readonly sheet: DataSheet;
+	/** The most delicate class among the parts: it decides cleaning and cure. Unknown material counts as metal. */
+	readonly class: SubstrateClass;
+};
+
+/** Undefined where the shop has no sheet for the job's coating. */
+export function situation(job: Job, shop: Shop): Situation | undefined {
+	const sheet = shop.sheets[job.coating];
+	if (!sheet) return undefined;
+	const classes = job.parts.map(({ material }) =>
+		material === 'unknown' ? 'metal' : substrate(material).class
+	);
+	const delicate = (['laminate', 'polymer'] as const).find((one) => classes.includes(one));
+	return { job, shop, sheet, class: delicate ?? 'metal' };
+}
+
+/** What the job's data sheet states on the job's day; undefined where it is silent. */
+export const sheetValue = <K extends ValueLine>({ sheet, job }: Situation, line: K) =>
+	statedValue(sheet, line, job.on);
+export const sheetWindow = <K extends WindowLine>({ sheet, job }: Situation, line: K) =>
+	statedWindow(sheet, line, job.on);

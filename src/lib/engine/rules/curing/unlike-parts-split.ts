@@ -1,0 +1,47 @@
+import { cureTemperature } from '../../plan/cure-window';
+import type { Situation } from '../../plan/situation';
+import { shopValue } from '../../shop/shop';
+import { cite } from '../../sources/provenance';
+import type { Rule } from '../rule';
+import { heatDepth } from './heat-depth';
+
+function unlike({ job, shop }: Situation) {
+	const depths = job.parts.map(heatDepth);
+	return Math.max(...depths) >= Math.min(...depths) * shopValue(shop, 'cure.unlike-walls').value;
+}
+
+export default {
+	id: 'unlike-parts-split',
+	station: 'curing',
+	competency: 'curing',
+	skill: 'C11',
+	title: {
+		en: 'Thin and thick parts do not share one clock',
+		es: 'Piezas delgadas y gruesas no comparten reloj'
+	},
+	why: {
+		en: 'A thick wall needs several times as long to heat through. One time for both leaves the thick parts soft or bakes the thin ones too long.',
+		es: 'Una pared gruesa tarda varias veces más en calentarse. Un solo tiempo para ambas deja blandas las gruesas o pasa de cocción las delgadas.'
+	},
+	severity: 'quality',
+	authority: 'shop',
+	provenance: cite(
+		'oven-cure-article',
+		'oven curing: thick sections heat slowly, thin ones overheat',
+		{ read: 'article' },
+		'paper'
+	),
+	lesson: 'curing#unlike-parts-split',
+	breaks: { wrong: ['soft-film', 'over-cure', 'distorted-part'] },
+	outcome: {
+		en: 'One kind of part in the load comes out soft, or the other comes out brittle or bent.',
+		es: 'Un tipo de pieza de la carga sale blando, o el otro sale quebradizo o doblado.'
+	},
+	evidence: {
+		en: 'Rub one thick and one thin part of the same load and compare their curves on the oven chart.',
+		es: 'Frote una pieza gruesa y una delgada de la misma carga y compare sus curvas en el registro del horno.'
+	},
+	field: 'mixed-rack',
+	applies: (seen) => cureTemperature(seen) !== undefined && unlike(seen),
+	expects: () => ({ kind: 'one-of', options: ['split'] })
+} satisfies Rule;

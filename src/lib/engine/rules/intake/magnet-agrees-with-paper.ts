@@ -1,0 +1,37 @@
+import { commonPractice } from '../../sources/provenance';
+import { substrate } from '../../substrates/substrates';
+import type { Rule } from '../rule';
+import { askOr } from './dangers';
+
+export default {
+	id: 'magnet-agrees-with-paper',
+	station: 'intake',
+	competency: 'intake',
+	skill: 'C4',
+	title: { en: 'Magnet and paper agree', es: 'El imán y el documento coinciden' },
+	why: {
+		en: 'A magnet that holds where the paper says it should not, or does not hold on what the paper calls steel, means that paper and part are not the same. Declared stainless may be a ferritic grade or plated steel.',
+		es: 'Si el imán se pega donde el documento dice que no, o no se pega en lo que el documento llama acero, el documento y la pieza no son lo mismo. Un inoxidable declarado puede ser ferrítico o acero con baño.'
+	},
+	severity: 'quality',
+	authority: 'shop',
+	provenance: commonPractice,
+	lesson: 'intake#magnet-agrees-with-paper',
+	breaks: { wrong: ['cross-contamination', 'flaking', 'distorted-part'] },
+	outcome: {
+		en: 'Medium, heat and gauge are chosen for another metal than the one in your hands.',
+		es: 'Abrasivo, calor y medidor se eligen para otro metal que el que tiene en la mano.'
+	},
+	evidence: {
+		en: 'Put a magnet on the bare part and compare with the material on the ticket.',
+		es: 'Acerque un imán a la pieza desnuda y compare con el material de la orden.'
+	},
+	field: 'decision',
+	applies: ({ job }) =>
+		job.parts.some(({ material, magnetSticks }) => {
+			if (material === 'unknown' || magnetSticks === null) return false;
+			const paper = substrate(material);
+			return paper.class === 'metal' && magnetSticks !== (paper.magnetic === true);
+		}),
+	expects: (seen) => ({ kind: 'one-of', options: askOr(seen) })
+} satisfies Rule;

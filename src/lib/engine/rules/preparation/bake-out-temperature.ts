@@ -1,0 +1,41 @@
+import { cite } from '../../sources/provenance';
+import type { Rule } from '../rule';
+import { bakeOutTemperature, needsBakeOut } from './bake-out';
+
+export default {
+	id: 'bake-out-temperature',
+	station: 'preparation',
+	competency: 'preparation',
+	skill: 'C4',
+	title: {
+		en: 'Bake-out hotter than the cure, within the part limit',
+		es: 'Desgasificado más caliente que el curado, dentro del límite de la pieza'
+	},
+	why: {
+		en: 'Pores hold air, oil and cleaner. What comes out only at curing heat blows through the film, so it is driven out before, a little hotter than the cure ever gets, and never hotter than the part may get.',
+		es: 'Los poros guardan aire, aceite y limpiador. Lo que sale recién al calor del curado atraviesa la película; por eso se saca antes, algo más caliente de lo que llegará el curado y nunca más de lo que aguanta la pieza.'
+	},
+	severity: 'quality',
+	authority: 'shop',
+	provenance: cite(
+		'casting-outgassing',
+		'bake above the cure before coating; less gas, no guarantee',
+		{ read: 'stored pages' },
+		'common-practice'
+	),
+	lesson: 'surface-preparation#bake-out-temperature',
+	breaks: { low: ['outgassing-blisters', 'pinholes'], high: ['distorted-part'] },
+	outcome: {
+		en: 'Low: blisters over the same pores on every part. High: the part loses temper or warps.',
+		es: 'Baja: ampollas sobre los mismos poros en cada pieza. Alta: la pieza pierde temple o se deforma.'
+	},
+	evidence: {
+		en: 'Bake a bare part and a sheet witness together: blisters on the part only mean gas from the metal.',
+		es: 'Hornee juntas una pieza y un testigo de lámina: ampollas solo en la pieza indican gas del metal.'
+	},
+	field: 'bake-out-temperature',
+	applies: needsBakeOut,
+	expects(seen) {
+		return { kind: 'range', ...bakeOutTemperature(seen), amber: 0 };
+	}
+} satisfies Rule;

@@ -1,0 +1,35 @@
+import { commonPractice } from '../../sources/provenance';
+import type { Rule } from '../rule';
+import { blastings, suitableMedia } from './blasting';
+
+export default {
+	id: 'media-suits-metal',
+	station: 'preparation',
+	competency: 'preparation',
+	skill: 'C7',
+	title: { en: 'A medium that suits every part', es: 'Un abrasivo adecuado para cada pieza' },
+	why: {
+		en: 'Under a film of a few hundredths of a millimetre the grain must be fine: coarse grain digs deeper than the film, and bead or soft media leave too little key on hard metal. Where nothing on the bench suits, scuff by hand rather than blast with the wrong grain.',
+		es: 'Bajo una película de unas centésimas de milímetro el grano debe ser fino: el grueso cava más hondo que la película, y la microesfera o el abrasivo blando dejan poco anclaje en metal duro. Si nada del banco sirve, lije a mano antes que granallar con el grano equivocado.'
+	},
+	severity: 'quality',
+	authority: 'shop',
+	provenance: commonPractice,
+	lesson: 'surface-preparation#media-suits-metal',
+	breaks: { wrong: ['pinpoint-rust', 'flaking', 'grit-inclusion'] },
+	outcome: {
+		en: 'Peaks stand through the film, or it has nothing to hold to.',
+		es: 'Los picos atraviesan la película, o esta no tiene de qué agarrarse.'
+	},
+	evidence: {
+		en: 'Read the label of what is in the cabinet, and measure the profile with a stylus.',
+		es: 'Lea la etiqueta de lo que hay en la cabina, y mida el perfil con palpador.'
+	},
+	field: 'blast-media',
+	applies: (seen) => suitableMedia(seen) !== undefined,
+	expects(seen) {
+		const media = suitableMedia(seen)!;
+		const scuffWill = media.length === 0 || blastings(seen)!.every((one) => one.scuffWill);
+		return { kind: 'one-of', options: scuffWill ? [...media, 'scuff'] : media };
+	}
+} satisfies Rule;

@@ -1,0 +1,41 @@
+import { cite } from '../../sources/provenance';
+import type { Rule } from '../rule';
+import { gunNeeds } from './breathing';
+import { has } from './hazards';
+
+export default {
+	id: 'breathing-while-mixing',
+	station: 'mixing',
+	competency: 'safety',
+	skill: 'C2',
+	title: { en: 'Breathing protection while mixing', es: 'Protección respiratoria al mezclar' },
+	why: {
+		en: 'Open cans give off vapour that a dust mask does not stop. Isocyanate hardener asks for vapour cartridges on a written change schedule at the very least; other solvent may go without where the exhaust is proven. The SDS decides and may ask for air.',
+		es: 'Las latas abiertas sueltan vapor que una mascarilla para polvo no detiene. El endurecedor con isocianato pide como mínimo cartuchos para vapor con plan escrito de cambio; otro solvente puede ir sin ellos donde la extracción está comprobada. La HDS decide y puede pedir aire.'
+	},
+	severity: 'safety-stop',
+	authority: 'safety-data-sheet',
+	provenance: cite(
+		'uscg-6260-30a',
+		'mixing isocyanate coatings: half mask with organic-vapour and paint-mist cartridges at least',
+		{
+			read: 'stored text'
+		}
+	),
+	lesson: 'safety-equipment#breathing-while-mixing',
+	breaks: {},
+	outcome: {
+		en: 'Vapour breathed at the bench; with isocyanate, sensitised airways.',
+		es: 'Vapor respirado en el banco; con isocianato, vías respiratorias sensibilizadas.'
+	},
+	evidence: {
+		en: 'Ask what was worn at the bench, read the cartridges and the change dates.',
+		es: 'Pregunte qué se usó en el banco, lea los cartuchos y las fechas de cambio.'
+	},
+	field: 'mix-breathing',
+	applies: (seen) => gunNeeds(seen) !== undefined,
+	expects(seen) {
+		const asked = ['half-mask', 'air-fed'];
+		return { kind: 'one-of', options: has(seen, 'isocyanate') ? asked : [...asked, 'none'] };
+	}
+} satisfies Rule;

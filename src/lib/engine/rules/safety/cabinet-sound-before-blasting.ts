@@ -1,0 +1,38 @@
+import { cite } from '../../sources/provenance';
+import { toBlast } from '../preparation/blasting';
+import type { Rule } from '../rule';
+
+export default {
+	id: 'cabinet-sound-before-blasting',
+	station: 'preparation',
+	competency: 'safety',
+	skill: 'C7',
+	title: {
+		en: 'A torn cabinet is repaired before anybody blasts',
+		es: 'Una cabina rota se repara antes de granallar'
+	},
+	why: {
+		en: 'The cabinet keeps dust in because air flows inward at every gap and the fan clears it before the door opens. A torn seal lets it out, and a dust mask is no substitute for the enclosure.',
+		es: 'La cabina retiene el polvo porque el aire entra por cada rendija y el extractor lo limpia antes de abrir. Un sello roto lo deja salir, y una mascarilla no sustituye el encierro.'
+	},
+	severity: 'safety-stop',
+	authority: 'law',
+	provenance: cite('osha-1910-94', '(a)(3), (5)', {
+		read: 'state twins: inward flow at every opening, exhaust until the dust has cleared'
+	}),
+	lesson: 'safety-equipment#cabinet-sound-before-blasting',
+	breaks: {},
+	outcome: {
+		en: 'Everyone in the room breathes blast dust.',
+		es: 'Todos en el cuarto respiran polvo de granallado.'
+	},
+	evidence: {
+		en: 'Run the fan and hold a strip of tissue at seal, gloves and window: it must be drawn inward.',
+		es: 'Encienda el extractor y acerque una tira de papel a sello, guantes y mirilla: debe ser jalada hacia adentro.'
+	},
+	field: 'cabinet-action',
+	applies: toBlast,
+	expects({ job }) {
+		return { kind: 'one-of', options: [job.bench.cabinet === 'sound' ? 'blast' : 'repair'] };
+	}
+} satisfies Rule;

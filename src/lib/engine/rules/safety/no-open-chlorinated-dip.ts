@@ -1,0 +1,30 @@
+import { commonPractice } from '../../sources/provenance';
+import type { Rule } from '../rule';
+
+export default {
+	id: 'no-open-chlorinated-dip',
+	station: 'preparation',
+	competency: 'safety',
+	skill: 'C1',
+	title: { en: 'No open chlorinated dip', es: 'Nada de inmersión abierta en solvente clorado' },
+	why: {
+		en: 'Chlorinated vapour numbs, harms the liver and can cause cancer, and near an oven, flame or arc it turns into phosgene and acid. It belongs in an enclosed machine far from heat, or nowhere.',
+		es: 'El vapor clorado adormece, daña el hígado y puede causar cáncer, y cerca de un horno, llama o arco se vuelve fosgeno y ácido. Va en una máquina cerrada lejos del calor, o no va.'
+	},
+	severity: 'safety-stop',
+	authority: 'shop',
+	provenance: commonPractice,
+	lesson: 'surface-preparation#no-open-chlorinated-dip',
+	breaks: { wrong: ['solvent-crazing'] },
+	outcome: {
+		en: 'People breathe the vapour; plastics craze and titanium can crack later.',
+		es: 'La gente respira el vapor; los plásticos se fisuran y el titanio puede agrietarse después.'
+	},
+	evidence: {
+		en: 'Look for an open tray or bucket and read the label of what is in it.',
+		es: 'Busque una bandeja o cubeta abierta y lea la etiqueta de lo que contiene.'
+	},
+	field: 'clean-method',
+	applies: () => true,
+	expects: () => ({ kind: 'none-of', options: ['chlorinated-dip'] })
+} satisfies Rule;

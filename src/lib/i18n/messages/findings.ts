@@ -1,0 +1,53 @@
+const en = {
+	yours: 'Your value',
+	window: 'The window',
+	away: 'How far off',
+	rule: 'Rule',
+	why: 'Why',
+	outcome: 'What would happen',
+	derivation: 'How this number came about',
+	formula: 'Formula',
+	source: 'Source',
+	nothing: 'nothing entered',
+	origin: {
+		published: 'published text',
+		handbook: 'handbook',
+		paper: 'research paper',
+		'common-practice': 'common practice in the trade',
+		shop: 'value set by this shop',
+		'data-sheet': 'the coating’s data sheet',
+		customer: 'the customer’s order',
+		arithmetic: 'arithmetic'
+	},
+	read: (what: string) => `read in ${what}`,
+	memory: 'from memory, not checked against a text',
+	editable: 'your lead can change it in the shop values'
+};
+
+const es = {
+	yours: 'Su valor',
+	window: 'La ventana',
+	away: 'Cuánto se aparta',
+	rule: 'Regla',
+	why: 'Por qué',
+	outcome: 'Qué pasaría',
+	derivation: 'De dónde sale este número',
+	formula: 'Fórmula',
+	source: 'Fuente',
+	nothing: 'sin dato',
+	origin: {
+		published: 'texto publicado',
+		handbook: 'manual técnico',
+		paper: 'artículo de investigación',
+		'common-practice': 'práctica común del oficio',
+		shop: 'valor fijado por este taller',
+		'data-sheet': 'la hoja técnica del recubrimiento',
+		customer: 'el pedido del cliente',
+		arithmetic: 'aritmética'
+	},
+	read: (what: string) => `leído en ${what}`,
+	memory: 'de memoria, sin cotejar con un texto',
+	editable: 'su responsable puede cambiarlo en los valores del taller'
+} satisfies typeof en;
+
+export const findings = { en, es };

@@ -1,0 +1,141 @@
+const en = {
+	title: 'Today',
+	sheet: 'Day’s sheet',
+	date: (day: string) => `What holds on ${day}`,
+	alone: 'You may do alone',
+	supervised: 'Only while somebody signed for it watches',
+	none: 'Not at all',
+	nothingAlone: 'Nothing yet. That is where everybody starts.',
+	nothingSupervised: 'Nothing.',
+	nothingNone: 'Nothing is closed to you.',
+	until: (day: string) => `until ${day}`,
+	because: {
+		none: 'training has not begun',
+		'in-training': 'in training',
+		eligible: 'ready to be signed, not signed yet',
+		signed: 'signed and in date',
+		suspended: 'suspended by your lead',
+		'continuity-lapsed': 'not confirmed in time that you still do this work',
+		expired: 'the sign-off has expired',
+		withdrawn: 'the sign-off was withdrawn',
+		'refresher-due': 'a refresher is due'
+	},
+	scope:
+		'This sheet says what the shop has signed for. It does not replace the safety data sheet, the law or your lead.',
+	panels: 'Your skill panels',
+	safety: 'Safety gate',
+	safetyMeans: 'What the gate shows and what it does not',
+	work: 'Open work',
+	noWork: 'Nothing is open.',
+	drill: 'You have a proving drill open. The book stays closed until it is handed in.',
+	toDrill: 'To the open drill',
+	safetyLessons:
+		'Proving is stopped after a second safety stop. Do the safety lessons again; then it goes on.',
+	safetyClosed: 'The tries at the safety gate are used up. A lead has to admit you anew.',
+	refresher: (competency: string) => `Refresher: ${competency}`,
+	refresherWhy: (defect: string, day: string) =>
+		`After an incident with this defect: ${defect}. Due since ${day}. Until it is signed, this work is supervised; the sign-off itself stays.`,
+	refresherRead: 'Read again just these sections:',
+	refresherProve: 'Then prove it on tickets that hold these rules',
+	refresherProven: 'Proven again. It waits for a signature.',
+	lessons: (competency: string) => `Lessons: ${competency}`,
+	toLessons: 'All lessons',
+	proving: (competency: string) => `Proving: ${competency}`,
+	begin: 'To proving',
+	goOn: 'Go on with the run',
+	waitDays: (day: string) => `The next try may begin on ${day}.`,
+	waitLessons: 'Before that, its lessons are done again.',
+	waitLead: (day: string) => `All tries are used up. From ${day} a lead can admit you anew.`,
+	safetyDrills: (competency: string) => `Safety gate: ${competency}`,
+	safetyDrillsHow:
+		'The parts of this competency are proven. The safety gate is still open; it goes on with the proving drills of your other competencies.',
+	practical: (competency: string) => `Practical: ${competency}`,
+	practicalWaits: 'Your supervisor runs it with you. Ask for a time.',
+	signature: (competency: string) => `Signature: ${competency}`,
+	signatureWaits: 'Everything is there. It waits for a supervisor to sign.',
+	dates: 'Dates to keep',
+	noDates: 'No dates yet.',
+	on: 'Day',
+	what: 'What has to happen by then',
+	competency: 'Competency',
+	dateOf: {
+		continuity: 'confirmation that you still do this work',
+		renewal: 'renewal of the sign-off',
+		reevaluation: 'full re-evaluation with all parts'
+	},
+	soon: 'coming up',
+	past: 'passed'
+};
+
+const es = {
+	title: 'Hoy',
+	sheet: 'Hoja del día',
+	date: (day: string) => `Lo que vale el ${day}`,
+	alone: 'Puede hacerlo solo',
+	supervised: 'Solo con alguien autorizado mirando',
+	none: 'De ningún modo',
+	nothingAlone: 'Todavía nada. Así empieza todo el mundo.',
+	nothingSupervised: 'Nada.',
+	nothingNone: 'Nada está cerrado para usted.',
+	until: (day: string) => `hasta el ${day}`,
+	because: {
+		none: 'la formación no ha empezado',
+		'in-training': 'en formación',
+		eligible: 'lista para firmar, todavía sin firma',
+		signed: 'firmada y vigente',
+		suspended: 'suspendida por su responsable',
+		'continuity-lapsed': 'no se confirmó a tiempo que usted sigue haciendo este trabajo',
+		expired: 'la autorización venció',
+		withdrawn: 'la autorización se retiró',
+		'refresher-due': 'hay un repaso pendiente'
+	},
+	scope:
+		'Esta hoja dice qué ha firmado el taller. No reemplaza la hoja de datos de seguridad, la ley ni a su responsable.',
+	panels: 'Sus paneles de habilidad',
+	safety: 'Filtro de seguridad',
+	safetyMeans: 'Qué muestra el filtro y qué no',
+	work: 'Trabajo abierto',
+	noWork: 'No hay nada abierto.',
+	drill: 'Tiene un ejercicio de comprobación abierto. El libro sigue cerrado hasta que lo entregue.',
+	toDrill: 'Al ejercicio abierto',
+	safetyLessons:
+		'Las comprobaciones están detenidas tras un segundo paro de seguridad. Repita las lecciones de seguridad y siguen.',
+	safetyClosed:
+		'Se usaron los intentos del filtro de seguridad. Un responsable tiene que admitirle de nuevo.',
+	refresher: (competency: string) => `Repaso: ${competency}`,
+	refresherWhy: (defect: string, day: string) =>
+		`Después de un incidente con este defecto: ${defect}. Pendiente desde el ${day}. Hasta que se firme, este trabajo es supervisado; la autorización sigue.`,
+	refresherRead: 'Lea otra vez solo estas secciones:',
+	refresherProve: 'Después demuéstrelo en órdenes que contienen estas reglas',
+	refresherProven: 'Demostrado otra vez. Espera una firma.',
+	lessons: (competency: string) => `Lecciones: ${competency}`,
+	toLessons: 'Todas las lecciones',
+	proving: (competency: string) => `Comprobación: ${competency}`,
+	begin: 'A la comprobación',
+	goOn: 'Seguir con la prueba',
+	waitDays: (day: string) => `El siguiente intento puede empezar el ${day}.`,
+	waitLessons: 'Antes se repiten sus lecciones.',
+	waitLead: (day: string) =>
+		`Se usaron todos los intentos. Desde el ${day} un responsable puede admitirle de nuevo.`,
+	safetyDrills: (competency: string) => `Filtro de seguridad: ${competency}`,
+	safetyDrillsHow:
+		'Las partes de esta competencia están demostradas. El filtro de seguridad sigue abierto; avanza con los ejercicios de comprobación de sus otras competencias.',
+	practical: (competency: string) => `Práctica supervisada: ${competency}`,
+	practicalWaits: 'La hace con su supervisor. Pídale una hora.',
+	signature: (competency: string) => `Firma: ${competency}`,
+	signatureWaits: 'Está todo. Espera a que un supervisor firme.',
+	dates: 'Fechas que cumplir',
+	noDates: 'Todavía no hay fechas.',
+	on: 'Día',
+	what: 'Qué tiene que pasar a más tardar',
+	competency: 'Competencia',
+	dateOf: {
+		continuity: 'confirmación de que sigue haciendo este trabajo',
+		renewal: 'renovación de la autorización',
+		reevaluation: 'evaluación completa con todas las partes'
+	},
+	soon: 'se acerca',
+	past: 'ya pasó'
+} satisfies typeof en;
+
+export const today = { en, es };

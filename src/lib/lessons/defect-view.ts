@@ -1,0 +1,26 @@
+import { DEFECT_SHEETS, DEFECT_SHEETS_PROVENANCE, DEFECTS, diagnose, type DefectId } from '$lib/engine';
+import { say, type Lang } from '$lib/i18n';
+import { provenanceView } from '$lib/paper';
+import type { DefectView } from './lesson-view';
+
+/** Rules whose breach leads there, each once however many ways it can be broken, in working order. */
+function rulesInto(defect: DefectId, lang: Lang): DefectView['rules'] {
+	const titles = new Map(diagnose(defect).map(({ rule, title }) => [rule, say(title, lang)]));
+	return [...titles].map(([id, title]) => ({ title, href: `/${lang}/rules/${id}` }));
+}
+
+/** The defects of the catalogue by id, in its order, in the reader's language. */
+export const defectViews = (lang: Lang): Readonly<Record<string, DefectView>> =>
+	Object.fromEntries(
+		(Object.keys(DEFECTS) as DefectId[]).map((id) => [
+			id,
+			{
+				name: say(DEFECTS[id], lang),
+				look: say(DEFECT_SHEETS[id].look, lang),
+				lookAlike: say(DEFECT_SHEETS[id].lookAlike, lang),
+				now: say(DEFECT_SHEETS[id].now, lang),
+				rules: rulesInto(id, lang),
+				provenance: provenanceView(DEFECT_SHEETS_PROVENANCE)
+			}
+		])
+	);

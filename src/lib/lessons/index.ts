@@ -1,0 +1,9 @@
+/** The one door to content/ for the server. What a text embeds and a page needs in the browser is in blocks/. */
+export { answerCheck } from './answer-check';
+export { LESSONS, lessonAt, neighbours } from './catalogue';
+export type { FieldCheck, LessonCheck, ReasonCheck } from './check';
+export type { CheckResult } from './check-view';
+export type { Lesson } from './lesson';
+export type { CheckView, LessonView } from './lesson-view';
+export { answeredView, lessonView } from './page-view';
+export { askable, exampleOf, shopExamples } from './shop-examples';

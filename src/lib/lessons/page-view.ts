@@ -1,0 +1,51 @@
+import { RULES, type Shop } from '$lib/engine';
+import type { Reader } from '$lib/paper';
+import type { LessonCheck } from './check';
+import { checkView, UNANSWERED, type CheckResult } from './check-view';
+import { defectViews } from './defect-view';
+import type { Lesson } from './lesson';
+import type { CheckView, LessonView } from './lesson-view';
+import { ruleView } from './rule-view';
+import { exampleOf, shopExamples } from './shop-examples';
+
+/** Rules of other lessons that a text speaks of: `<Limit rule="…">` and drawings may use any rule of their station. */
+const rulesFor = ({ slug, station }: Lesson) =>
+	RULES.filter(
+		(rule) => rule.lesson.startsWith(`${slug}#`) || rule.station === station || rule.competency === station
+	);
+
+/** The lesson that shows the catalogue of defects; the others are spared its weight. */
+const CATALOGUE_IN = 'defects';
+
+/** One check after it was answered. */
+export const answeredView = (
+	check: LessonCheck,
+	result: CheckResult,
+	shop: Shop,
+	reader: Reader
+): CheckView => checkView(check, exampleOf(check, shop), result, false, reader);
+
+/**
+ * Everything the blocks of a lesson show, worked out for this shop and this reader.
+ * @param settled ids of the checks answered right in this go at the lesson
+ */
+export function lessonView(
+	lesson: Lesson,
+	shop: Shop,
+	reader: Reader,
+	settled: readonly string[] = []
+): LessonView {
+	return {
+		lang: reader.lang,
+		rules: Object.fromEntries(
+			rulesFor(lesson).map(({ id }) => [id, ruleView(id, shopExamples(id, shop), reader)])
+		),
+		checks: Object.fromEntries(
+			lesson.checks.map((check) => [
+				check.id,
+				checkView(check, exampleOf(check, shop), UNANSWERED, settled.includes(check.id), reader)
+			])
+		),
+		defects: lesson.slug === CATALOGUE_IN ? defectViews(reader.lang) : {}
+	};
+}

@@ -1,0 +1,50 @@
+import { field, problemText, UNITS, type Answer, type FieldId, type QuantityProblem } from '$lib/engine';
+import { say } from '$lib/i18n';
+import { answerText } from './answer-text';
+import type { Reader } from './reader';
+
+/** What was put into a field so far: an answer, or something typed that could not be read. */
+export type Entry = { readonly answer?: Answer; readonly typed?: string; readonly problem?: QuantityProblem };
+
+const rotated = (options: string[], id: string) => {
+	// the catalogue's own order is the working order for some fields, so a fresh sheet starts turned around
+	const by = id.length % options.length || 1;
+	return [...options.slice(by), ...options.slice(0, by)];
+};
+
+/** Words for a problem with what was typed. */
+export const problemWords = (problem: QuantityProblem, reader: Reader) =>
+	say(problemText(problem), reader.lang);
+
+/** One field of the set-up sheet as plain data for a page. */
+export function fieldView(id: FieldId, entry: Entry, reader: Reader) {
+	const { lang } = reader;
+	const spec = field(id);
+	const asked = {
+		id: `field-${id}`,
+		name: id,
+		label: say(spec.label, lang),
+		...(entry.problem ? { error: problemWords(entry.problem, reader) } : {})
+	};
+	if (spec.kind === 'quantity') {
+		const units = UNITS[spec.dimension].map((unit) => say(unit.label, lang)).filter(Boolean);
+		const value = entry.typed ?? answerText(id, entry.answer, reader);
+		return { ...asked, kind: spec.kind, value, ...(units.length ? { units: units.slice(0, 4) } : {}) };
+	}
+	const options = Object.entries(spec.options).map(([option, text]) => ({
+		id: option,
+		label: say(text, lang)
+	}));
+	const ids = options.map((option) => option.id);
+	const { answer } = entry;
+	if (spec.kind === 'choice')
+		return { ...asked, kind: spec.kind, options, value: answer?.kind === 'choice' ? answer.option : '' };
+	if (spec.kind === 'choices')
+		return { ...asked, kind: spec.kind, options, value: answer?.kind === 'choices' ? answer.options : [] };
+	return {
+		...asked,
+		kind: spec.kind,
+		options,
+		value: answer?.kind === 'order' ? answer.options : rotated(ids, id)
+	};
+}

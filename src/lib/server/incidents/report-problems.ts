@@ -1,0 +1,39 @@
+import { SUBSTRATES } from '$lib/engine';
+import { incidents } from '$lib/i18n';
+import { problemWords, type Reader } from '$lib/paper';
+import { dayOf } from '$lib/records';
+import * as v from 'valibot';
+import type { App } from '../app';
+import { shopInForce } from '../shop-in-force';
+import { canBe, READING_IDS } from './conditions';
+import { LONGEST_TEXT } from './longest-text';
+import { peopleForReport } from './people-for-report';
+import type { ReportDraft } from './report-draft';
+
+/** As the record names a job: no spaces, so that no sentence gets into it. */
+const JOB = /^[A-Za-z0-9][A-Za-z0-9._:/#-]{0,59}$/;
+const isDay = (text: string) =>
+	v.is(v.pipe(v.string(), v.isoDate()), text) && !Number.isNaN(Date.parse(`${text}T00:00:00Z`));
+
+/** What has to be put right in a report before it can be entered: field to words; empty where nothing. */
+export function reportProblems(app: App, draft: ReportDraft, reader: Reader): Record<string, string> {
+	const words = incidents[reader.lang].problem;
+	const problems: Record<string, string> = {};
+	const today = dayOf(app.journal.state, app.now().toISOString());
+	if (!JOB.test(draft.job)) problems.job = words.job;
+	if (!isDay(draft.on) || draft.on > today) problems.on = words.on;
+	if (!peopleForReport(app, reader.lang).some(({ id }) => id === draft.person))
+		problems.person = words.person;
+	const { sheets } = shopInForce(app).shop;
+	if (draft.coating && !Object.hasOwn(sheets, draft.coating)) problems.coating = words.choice;
+	if (draft.material && !Object.hasOwn(SUBSTRATES, draft.material)) problems.material = words.choice;
+	if (draft.note.length > LONGEST_TEXT) problems.note = words.tooLong(LONGEST_TEXT);
+	for (const id of READING_IDS) {
+		const { value, problem } = draft.readings[id];
+		if (problem) problems[id] = problemWords(problem, reader);
+		else if (value !== null && !canBe(id, value)) problems[id] = words.cannotBe;
+	}
+	for (const [id, entry] of Object.entries(draft.written))
+		if (entry?.problem) problems[id] = problemWords(entry.problem, reader);
+	return problems;
+}

@@ -1,0 +1,35 @@
+import { randomUUID } from 'node:crypto';
+import { LARGEST_SEED, makePracticeDrill, type Breadth } from '$lib/drills';
+import type { Station } from '$lib/engine';
+import type { App } from '../app';
+import { shopInForce } from '../shop-in-force';
+import { keepPractice } from './draft';
+
+/** Issues a ticket to practise on and answers its id. Undefined where the shop has no data sheet yet. */
+export async function issuePractice(
+	app: App,
+	person: string,
+	wish: { readonly breadth: Breadth; readonly station: Station | null }
+): Promise<string | undefined> {
+	const { shop, refs } = shopInForce(app);
+	if (!Object.keys(shop.sheets).length) return undefined;
+	const attempt = randomUUID();
+	const seed = app.seed() & LARGEST_SEED;
+	const drill = makePracticeDrill({ seed, shop, ...wish });
+	await keepPractice(app, person, {
+		attempt,
+		seed,
+		breadth: wish.breadth,
+		valuesHash: refs.valuesHash,
+		job: drill.job,
+		plan: drill.plan,
+		traps: drill.traps,
+		stations: drill.stations,
+		at: 0,
+		entries: {},
+		checked: [],
+		hints: {},
+		handedIn: false
+	});
+	return attempt;
+}

@@ -1,0 +1,4 @@
+import { redirect } from '@sveltejs/kit';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ locals }) => redirect(303, `/${locals.lang}`);

@@ -1,0 +1,77 @@
+import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { practice, refusals, shell } from '$lib/i18n';
+import { sheetView, ticketView } from '$lib/paper';
+import {
+	atNext,
+	handInPracticeDrill,
+	keepPractice,
+	outcomeView,
+	practiceDraft,
+	readerOf,
+	refused,
+	requirePerson,
+	shopInForce,
+	stationView,
+	typed,
+	withCheck,
+	withHint,
+	withMove,
+	withPosted,
+	type PracticeDraft
+} from '$lib/server';
+import type { Actions, PageServerLoad } from './$types';
+
+function inHand(event: RequestEvent) {
+	const person = requirePerson(event).id;
+	const { app, lang } = event.locals;
+	const draft = practiceDraft(app, person, event.params.attempt ?? '');
+	if (!draft) error(404, shell[lang].problem[404].title);
+	return { person, app, lang, draft, reader: readerOf(event) };
+}
+
+export const load: PageServerLoad = (event) => {
+	const { app, draft, reader } = inHand(event);
+	const { shop } = shopInForce(app, draft.job.on);
+	const sheet = shop.sheets[draft.job.coating];
+	if (!sheet) throw new Error(`the sheet ${draft.job.coating} of a practice ticket is gone`);
+	return {
+		ticket: ticketView(draft.job, sheet, reader),
+		sheet: sheetView(sheet, draft.job.on, reader),
+		station: draft.handedIn ? null : stationView(draft, reader),
+		outcome: draft.handedIn ? outcomeView(draft, reader) : null
+	};
+};
+
+/** Reads the posted station, lets `go` take it on, keeps it and shows the page again. */
+const working =
+	(go: (draft: PracticeDraft, form: FormData) => PracticeDraft | undefined) =>
+	async (event: RequestEvent) => {
+		const { person, app, lang, draft, reader } = inHand(event);
+		if (draft.handedIn) return fail(409, { problem: refusals[lang]['drill-settled'] });
+		const form = await event.request.formData();
+		const posted = withPosted(draft, form, reader);
+		const next = posted && go(posted, form);
+		if (!next) return fail(400, { problem: practice[lang].tampered });
+		await keepPractice(app, person, next);
+		redirect(303, `/${lang}/practice/${draft.attempt}#station`);
+	};
+
+export const actions: Actions = {
+	check: working((draft, form) => {
+		const pressed = typed(form, 'move');
+		if (pressed) return withMove(draft, pressed, form);
+		const hint = typed(form, 'hint');
+		return hint ? withHint(draft, hint) : withCheck(draft);
+	}),
+	next: working(atNext),
+	finish: async (event) => {
+		const { person, app, lang, draft, reader } = inHand(event);
+		if (draft.handedIn) return fail(409, { problem: refusals[lang]['drill-settled'] });
+		const posted = withPosted(draft, await event.request.formData(), reader);
+		if (!posted) return fail(400, { problem: practice[lang].tampered });
+		await keepPractice(app, person, posted);
+		const outcome = await handInPracticeDrill(event, posted);
+		if (!outcome.ok) return refused(outcome);
+		redirect(303, `/${lang}/practice/${draft.attempt}`);
+	}
+};

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import type { Formula } from '../../../../src/lib/engine/physics/formula';
+import { FORMULAS } from '../../../../src/lib/engine/physics/formulas';
+import { SOURCES } from '../../../../src/lib/engine/sources/sources';
+import type { Dimension } from '../../../../src/lib/engine/units/dimension';
+
+type AnyFormula = Formula<Record<string, Dimension>, Dimension>;
+
+const modules = import.meta.glob<Record<string, unknown>>('../../../../src/lib/engine/physics/*.ts', {
+	eager: true
+});
+
+const isFormula = (value: unknown): value is AnyFormula =>
+	typeof value === 'object' && value !== null && 'validFor' in value && 'at' in value;
+
+/** Formulas a module exports, alone or in records of records. */
+const within = (value: unknown): AnyFormula[] =>
+	isFormula(value)
+		? [value]
+		: typeof value === 'object' && value !== null && !Array.isArray(value)
+			? Object.values(value).flatMap(within)
+			: [];
+
+const formulas = Object.entries(modules)
+	.filter(([path]) => !path.endsWith('/formulas.ts'))
+	.flatMap(([, module]) => Object.values(module).flatMap(within));
+
+const middle = ({ validFor }: AnyFormula) =>
+	Object.fromEntries(Object.entries(validFor).map(([name, [low, high]]) => [name, (low + high) / 2]));
+
+it('lists every formula there is, once', () => {
+	expect(FORMULAS.map(({ id }) => id).sort()).toEqual(formulas.map(({ id }) => id).sort());
+	expect(new Set(FORMULAS.map(({ id }) => id)).size).toBe(FORMULAS.length);
+	expect(FORMULAS.length).toBeGreaterThanOrEqual(40);
+});
+
+describe.each(formulas.map((formula) => [formula.id, formula] as const))('%s', (_, formula) => {
+	it('has a title in both languages, an equation, and a source', () => {
+		expect(formula.title.en).not.toBe('');
+		expect(formula.title.es).not.toBe(formula.title.en);
+		expect(formula.equation).not.toBe('');
+		const { origin, source, where } = formula.source;
+		expect(where).toBeTruthy();
+		if (origin !== 'arithmetic') expect(Object.keys(SOURCES)).toContain(source);
+	});
+
+	it('refuses each input outside its range, or no number at all', () => {
+		for (const [name, [low, high]] of Object.entries(formula.validFor)) {
+			const width = high - low;
+			for (const wrong of [low - width / 100, high + width / 100, NaN, Infinity])
+				expect(
+					() => formula.at({ ...middle(formula), [name]: wrong } as never),
+					`${name} = ${wrong}`
+				).toThrow(new RegExp(`^${formula.id}: ${name} = .* is outside`));
+		}
+	});
+});

@@ -1,0 +1,28 @@
+import { Window } from 'happy-dom';
+import type { Page } from '@playwright/test';
+
+export type Rows = ReadonlyMap<string, string>;
+
+/** The job ticket as a person sees it: rows of the head, then of each section by its title. */
+export async function ticketRows(
+	page: Page
+): Promise<{ number: string; head: Rows; sections: Map<string, Rows> }> {
+	const { document } = new Window();
+	document.body.innerHTML = await page.content();
+	const sheet = document.querySelector('article');
+	if (!sheet) throw new Error('no ticket on this page');
+	const text = (node: { textContent: string | null } | null) =>
+		(node?.textContent ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
+	const rowsOf = (list: ReturnType<typeof sheet.querySelector>) =>
+		new Map(
+			[...(list?.querySelectorAll('dt') ?? [])].map((label) => [text(label), text(label.nextElementSibling)])
+		);
+	const head = rowsOf([...sheet.children].find(({ tagName }) => tagName === 'DL') ?? null);
+	const sections = new Map(
+		[...sheet.querySelectorAll('details')].map((one) => [
+			text(one.querySelector('summary')),
+			rowsOf(one.querySelector('dl'))
+		])
+	);
+	return { number: text(sheet.querySelector('.number')), head, sections };
+}

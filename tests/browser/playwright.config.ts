@@ -1,0 +1,75 @@
+import { defineConfig } from '@playwright/test';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { ensureChromium } from './ensure-chromium.js';
+
+// workers load this file again: they inherit the environment, so both are settled once
+process.env.CHROMIUM_PATH ??= await ensureChromium();
+process.env.TEST_DATA_DIR ??= mkdtempSync(join(tmpdir(), 'witness-'));
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const inCache = (name: string) => join(root, 'node_modules/.cache', name);
+
+/** Every project has a server, a port and a fresh demo shop of its own, so that journeys never meet. */
+const projects = [
+	{ name: 'pages', testMatch: 'pages/**/*.spec.ts' },
+	{ name: 'journey-en', testMatch: 'journey/journey.spec.ts', lang: 'en' },
+	{ name: 'journey-es', testMatch: 'journey/journey.spec.ts', lang: 'es' },
+	{
+		name: 'journey-without-script',
+		testMatch: 'journey/journey.spec.ts',
+		lang: 'en',
+		javaScriptEnabled: false
+	},
+	{ name: 'hostile', testMatch: 'hostile/**/*.spec.ts' },
+	{ name: 'fresh', testMatch: 'fresh/**/*.spec.ts', fresh: true }
+].map((project, at) => ({ ...project, port: 4310 + at }));
+
+export default defineConfig<{ lang: string; dataFolder: string }>({
+	testDir: '.',
+	outputDir: inCache('playwright'),
+	timeout: 60_000,
+	fullyParallel: false,
+	workers: 2,
+	forbidOnly: Boolean(process.env.CI),
+	reporter: [['list'], ['json', { outputFile: inCache('playwright.json') }]],
+	use: {
+		launchOptions: {
+			executablePath: process.env.CHROMIUM_PATH,
+			args: [
+				...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+				'--disable-gpu',
+				'--disable-quic',
+				'--no-first-run',
+				'--disable-background-networking',
+				'--disable-component-update',
+				'--disable-sync'
+			]
+		}
+	},
+	projects: projects.map(({ name, testMatch, port, lang = 'en', javaScriptEnabled = true }) => ({
+		name,
+		testMatch,
+		use: {
+			baseURL: `http://127.0.0.1:${port}`,
+			viewport: { width: 1280, height: 800 },
+			javaScriptEnabled,
+			lang,
+			dataFolder: join(process.env.TEST_DATA_DIR ?? '', name)
+		}
+	})),
+	webServer: projects.map(({ name, port, fresh }) => ({
+		command: `node src/scripts/start.js${fresh ? '' : ' --demo'}`,
+		cwd: root,
+		url: `http://127.0.0.1:${port}/en/sign-in`,
+		env: {
+			PORT: String(port),
+			HOST: '127.0.0.1',
+			DATA_DIR: join(process.env.TEST_DATA_DIR ?? '', name)
+		},
+		stdout: 'pipe' as const,
+		reuseExistingServer: false,
+		gracefulShutdown: { signal: 'SIGTERM' as const, timeout: 3000 }
+	}))
+});

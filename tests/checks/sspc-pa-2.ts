@@ -1,0 +1,35 @@
+import { samplingPlan } from '../../src/lib/engine/physics/sampling-plan';
+import { spotLimits } from '../../src/lib/engine/physics/spot-limits';
+import { mils } from '../../src/lib/engine/units/construct';
+import type { SquareMetre } from '../../src/lib/engine/units/dimension';
+import { unitOf } from '../../src/lib/engine/units/units';
+import { published } from './published';
+
+const plan = (squareFeet: number) => samplingPlan(unitOf('area', 'ft²').toSi(squareFeet) as SquareMetre);
+const inMils = (metres: number) => unitOf('length', 'mil').fromSi(metres);
+
+export default [
+	published('sspc-pa-2', '§8: how much to measure on 12 500 ft²', {
+		unit: '',
+		read: 'published example',
+		within: { absolute: 0, because: 'counted' },
+		rows: [
+			{ where: 'areas', expected: 15, actual: () => plan(12_500).areas },
+			{ where: 'spots', expected: 75, actual: () => plan(12_500).spots },
+			{ where: 'readings', expected: 225, actual: () => plan(12_500).readings }
+		]
+	}),
+	published('sspc-pa-2', '§9, Table 1: spot limits of 8 to 12 mil, level 3', {
+		unit: 'mil',
+		read: 'published example',
+		within: { absolute: 1e-9, because: 'exact shares of a printed number' },
+		rows: [
+			{ where: 'lowest', expected: 6.4, actual: () => inMils(spotLimits.lowest.at({ specified: mils(8) })) },
+			{
+				where: 'highest',
+				expected: 14.4,
+				actual: () => inMils(spotLimits.highest.at({ specified: mils(12) }))
+			}
+		]
+	})
+];

@@ -1,0 +1,21 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+	plugins: [sveltekit()],
+	server: { fs: { allow: ['content'] } },
+	build: { rolldownOptions: { checks: { pluginTimings: false } } },
+	test: {
+		projects: [
+			{
+				extends: true,
+				test: {
+					name: 'node',
+					environment: 'node',
+					include: ['tests/{checks,behaviour,house}/**/*.test.ts'],
+					testTimeout: 20_000
+				}
+			}
+		]
+	}
+});
