@@ -1,4 +1,4 @@
-import { solve, type DataSheet, type Job, type Shop, type SubstrateId } from '$lib/engine';
+import { mayStart, solve, type DataSheet, type Job, type Shop, type SubstrateId } from '$lib/engine';
 import { seeded, type Random } from './random';
 import { TRAPS } from './traps';
 import type { Breadth } from './trap';
@@ -41,7 +41,7 @@ function startable(random: Random, shop: Shop): Job {
 	for (const material of random.some(materials, materials.length))
 		for (const sheet of random.some(Object.values(shop.sheets), Object.keys(shop.sheets).length)) {
 			const job = soundJob(random, shop, sheet, material);
-			if (solve(job, shop).decision === 'accept') return job;
+			if (mayStart(job, shop) && solve(job, shop).decision === 'accept') return job;
 		}
 	throw new RangeError('no coating of this shop can be used on any part: no ticket can be made');
 }

@@ -19,6 +19,8 @@ export type { Origin, Provenance, Verification } from './sources/provenance';
 
 export { FAMILIES, FAMILY_PARTS, HAZARDS, THINNERS, CUPS, type Family, type Hazard } from './coatings/traits';
 export { REQUIRED_LINES, SHEET_LINES, TWO_PART_LINES, type LineId } from './coatings/lines';
+export { LINE_BOUNDS } from './coatings/bounds';
+export { startDays } from './coatings/start-days';
 export type { DataSheet, IsoDate, SheetLine } from './coatings/sheet';
 export { lineOn } from './coatings/in-force';
 export { sheetLimits, sheetNumber } from './coatings/limits';
@@ -63,7 +65,7 @@ export { RULES, ruleById } from './rules';
 export type { Breaks, Rule, Severity } from './rules/rule';
 export { limits, type Expectation } from './rules/expectation';
 
-export { solve } from './plan/solve';
+export { mayStart, solve } from './plan/solve';
 export type { Conflict, Demand, Plan, PlannedField } from './plan/plan';
 export type { Traced, TraceOrigin } from './plan/trace';
 export { grade, rightAnswers, type Finding, type Findings } from './grading/grade';
@@ -72,7 +74,7 @@ export type { Answer, Answers } from './grading/answer';
 export { DEFECTS, type DefectId } from './defects/defects';
 
 export { EXAMPLE_JOBS, type ExampleJob } from './job/examples';
-export { examplesFor, exampleTickets, type ExampleTicket, type RuleExample } from './plan/example-tickets';
+export { examplesByRule, exampleTickets, type ExampleTicket, type RuleExample } from './plan/example-tickets';
 export { DEFECT_SHEETS, DEFECT_SHEETS_PROVENANCE } from './defects/sheets';
 export type { DefectSheet } from './defects/sheet';
 export { diagnose, type Cause } from './defects/diagnose';

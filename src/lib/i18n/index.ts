@@ -31,3 +31,8 @@ export { crew } from './messages/crew';
 export { person } from './messages/person';
 export { practical } from './messages/practical';
 export { signOff } from './messages/sign-off';
+export { shop } from './messages/shop';
+export { shopPeople } from './messages/shop-people';
+export { shopScheme } from './messages/shop-scheme';
+export { shopSheets } from './messages/shop-sheets';
+export { shopValues } from './messages/shop-values';

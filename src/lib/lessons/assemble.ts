@@ -2,11 +2,14 @@ import { LANGS } from '$lib/i18n';
 import type { LessonCheck } from './check';
 import { readFrontMatter, type FrontMatter } from './front-matter';
 import type { Lesson } from './lesson';
+import { namedIn } from './named-in';
 
-/** What lies in content/, by path: the front matter of each text and the checks of each lesson. */
+/** What lies in content/, by path: front matter of the texts, checks of the lessons, and the files themselves. */
 export type ContentFiles = {
 	readonly texts: Readonly<Record<string, unknown>>;
 	readonly checks: Readonly<Record<string, readonly LessonCheck[]>>;
+	/** Texts and drawings as they are written. */
+	readonly sources: Readonly<Record<string, string>>;
 };
 
 const NAMED = /^\/content\/((\d+)-([a-z]+(?:-[a-z]+)*))\/(\w+)\.md$/;
@@ -15,7 +18,7 @@ function twice(values: readonly string[]): string | undefined {
 	return values.find((value, at) => values.indexOf(value) !== at);
 }
 
-function lessonIn(folder: string, slug: string, { texts, checks: allChecks }: ContentFiles): Lesson {
+function lessonIn(folder: string, slug: string, { texts, checks: allChecks, sources }: ContentFiles): Lesson {
 	const [en, es] = LANGS.map((lang) => {
 		const path = `/content/${folder}/${lang}.md`;
 		return readFrontMatter(path, texts[path]);
@@ -26,10 +29,14 @@ function lessonIn(folder: string, slug: string, { texts, checks: allChecks }: Co
 		throw new TypeError(`content/${folder}: station and version differ between the languages`);
 	const repeated = twice(checks.map(({ id }) => id));
 	if (repeated) throw new TypeError(`content/${folder}/checks.ts: two checks called '${repeated}'`);
+	const written = Object.entries(sources).flatMap(([path, text]) =>
+		path.startsWith(`/content/${folder}/`) ? [text] : []
+	);
 	const head = ({ title, aim }: FrontMatter) => ({ title, aim });
 	return {
 		...{ slug, folder, station: en.station, version: en.version, checks },
-		head: { en: head(en), es: head(es) }
+		head: { en: head(en), es: head(es) },
+		names: namedIn(written)
 	};
 }
 

@@ -4,6 +4,11 @@ import type { LessonCheck } from './check';
 /** Every lesson, in the order of the work. */
 export const LESSONS = assemble({
 	texts: import.meta.glob('/content/*/*.md', { eager: true, import: 'metadata' }),
+	sources: import.meta.glob<string>('/content/*/*.{md,svelte}', {
+		eager: true,
+		query: '?raw',
+		import: 'default'
+	}),
 	checks: import.meta.glob<readonly LessonCheck[]>('/content/*/checks.ts', { eager: true, import: 'default' })
 });
 

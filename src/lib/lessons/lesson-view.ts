@@ -22,7 +22,10 @@ export type RuleView = {
 	readonly asks: string;
 	/** One per different expectation, none where no sheet of the shop calls for the rule. */
 	readonly lines: readonly LimitLine[];
-	readonly derivations: readonly DerivationView[];
+	/** By id, the example jobs a lesson names; one that does not call for the rule here is missing. */
+	readonly on: Readonly<Record<string, LimitLine>>;
+	/** How the number of the first line came about, where it is a number. */
+	readonly derivation?: DerivationView;
 	readonly provenance: ProvenanceView;
 };
 

@@ -1,6 +1,7 @@
 import type { Lang } from '$lib/i18n';
 import type { LessonCheck } from './check';
 import type { FrontMatter } from './front-matter';
+import type { Named } from './named-in';
 
 /** One lesson in every language, with its checks. */
 export type Lesson = {
@@ -12,4 +13,5 @@ export type Lesson = {
 	readonly version: number;
 	readonly head: Readonly<Record<Lang, Pick<FrontMatter, 'title' | 'aim'>>>;
 	readonly checks: readonly LessonCheck[];
+	readonly names: Named;
 };

@@ -1,4 +1,4 @@
-import { RULES, type Shop } from '$lib/engine';
+import type { Shop } from '$lib/engine';
 import type { Reader } from '$lib/paper';
 import type { LessonCheck } from './check';
 import { checkView, UNANSWERED, type CheckResult } from './check-view';
@@ -8,13 +8,7 @@ import type { CheckView, LessonView } from './lesson-view';
 import { ruleView } from './rule-view';
 import { exampleOf, shopExamples } from './shop-examples';
 
-/** Rules of other lessons that a text speaks of: `<Limit rule="…">` and drawings may use any rule of their station. */
-const rulesFor = ({ slug, station }: Lesson) =>
-	RULES.filter(
-		(rule) => rule.lesson.startsWith(`${slug}#`) || rule.station === station || rule.competency === station
-	);
-
-/** The lesson that shows the catalogue of defects; the others are spared its weight. */
+/** The lesson that shows the catalogue of defects; the others are not sent it. */
 const CATALOGUE_IN = 'defects';
 
 /** One check after it was answered. */
@@ -35,10 +29,11 @@ export function lessonView(
 	reader: Reader,
 	settled: readonly string[] = []
 ): LessonView {
+	const { names } = lesson;
 	return {
 		lang: reader.lang,
 		rules: Object.fromEntries(
-			rulesFor(lesson).map(({ id }) => [id, ruleView(id, shopExamples(id, shop), reader)])
+			names.rules.map((id) => [id, ruleView(id, shopExamples(id, shop), names.examples, reader)])
 		),
 		checks: Object.fromEntries(
 			lesson.checks.map((check) => [

@@ -1,4 +1,4 @@
-import { field, ruleById, type RuleExample } from '$lib/engine';
+import { field, limits, ruleById, type RuleExample } from '$lib/engine';
 import { say } from '$lib/i18n';
 import { derivationsOf, expectationText, provenanceView, type Reader } from '$lib/paper';
 import type { LimitLine, RuleView } from './lesson-view';
@@ -6,34 +6,50 @@ import type { LimitLine, RuleView } from './lesson-view';
 /** As many example jobs as are shown beside one another; more would be a table nobody reads. */
 const SHOWN = 4;
 
-/** One line per different expectation, in the order of the examples. */
-function differing(lines: readonly (LimitLine & { of: RuleExample })[]) {
-	const values = new Set<string>();
-	return lines.filter(({ value }) => !values.has(value) && values.add(value)).slice(0, SHOWN);
+/** Two expectations of one rule with the same key read the same. */
+function key({ expectation }: RuleExample): string {
+	const window = limits(expectation);
+	return window ? `${window.min} ${window.max}` : JSON.stringify(expectation);
 }
 
-/** A rule with what it expects on the example jobs of this shop. */
-export function ruleView(id: string, examples: readonly RuleExample[], reader: Reader): RuleView {
+/** The first example of each different expectation. */
+function differing(examples: readonly RuleExample[]) {
+	const keys = new Set<string>();
+	return examples.filter((one) => {
+		const known = keys.size;
+		return keys.size < SHOWN && keys.add(key(one)).size > known;
+	});
+}
+
+/** A rule with what it expects on the example jobs of this shop, and on those a lesson names. */
+export function ruleView(
+	id: string,
+	examples: readonly RuleExample[],
+	named: readonly string[],
+	reader: Reader
+): RuleView {
 	const { lang } = reader;
 	const rule = ruleById(id);
-	const lines = differing(
-		examples.map((of) => ({
-			of,
-			example: of.id,
-			name: say(of.name, lang),
-			sheet: { title: of.sheet.title, lang: of.sheet.lang },
-			value: expectationText(rule.field, of.expectation, reader)
-		}))
-	);
-	const [first] = lines;
+	const line = ({ id: example, name, sheet, expectation }: RuleExample): LimitLine => ({
+		example,
+		name: say(name, lang),
+		sheet: { title: sheet.title, lang: sheet.lang },
+		value: expectationText(rule.field, expectation, reader)
+	});
+	const shown = differing(examples);
+	const called = named.flatMap((example) => examples.find((one) => one.id === example) ?? []);
+	const [main, ...rest] = shown[0] ? derivationsOf(shown[0].expectation, reader) : [];
+	const provenance = provenanceView(rule.provenance);
 	return {
 		id,
 		title: say(rule.title, lang),
 		href: `/${lang}/rules/${id}`,
 		severity: rule.severity,
 		asks: say(field(rule.field).label, lang),
-		lines: lines.map(({ example, name, sheet, value }) => ({ example, name, sheet, value })),
-		derivations: first ? derivationsOf(first.of.expectation, reader) : [],
-		provenance: provenanceView(rule.provenance)
+		lines: shown.map(line),
+		on: Object.fromEntries(called.map((example) => [example.id, line(example)])),
+		...(main ? { derivation: { ...main, from: [...(main.from ?? []), ...rest] } } : {}),
+		// only numbers stand among the shop values
+		provenance: { ...provenance, editable: provenance.editable && main !== undefined }
 	};
 }

@@ -1,18 +1,26 @@
-import { examplesFor, exampleTickets, type ExampleTicket, type RuleExample, type Shop } from '$lib/engine';
+import { examplesByRule, exampleTickets, type RuleExample, type Shop } from '$lib/engine';
 import type { LessonCheck } from './check';
 
-let last: { readonly of: string; readonly tickets: readonly ExampleTicket[] } | undefined;
+type Worked = {
+	readonly shop: Shop;
+	/** The shop as text: a request brings it as a new object. */
+	readonly of: string;
+	readonly byRule: ReadonlyMap<string, readonly RuleExample[]>;
+};
 
-/** The example tickets of a shop. Working them out takes a good part of a second, so the last shop's are kept. */
-function ticketsOf(shop: Shop): readonly ExampleTicket[] {
+let last: Worked | undefined;
+
+/** The examples of a shop by rule. Working them out takes a good part of a second, so the last shop's are kept. */
+function workedOut(shop: Shop): Worked {
+	if (last?.shop === shop) return last;
 	const of = JSON.stringify(shop);
-	if (last?.of !== of) last = { of, tickets: exampleTickets(shop) };
-	return last.tickets;
+	last = last?.of === of ? { ...last, shop } : { shop, of, byRule: examplesByRule(exampleTickets(shop)) };
+	return last;
 }
 
 /** What a rule expects on the example jobs of this shop. */
 export const shopExamples = (rule: string, shop: Shop): readonly RuleExample[] =>
-	examplesFor(rule, ticketsOf(shop));
+	workedOut(shop).byRule.get(rule) ?? [];
 
 /** The example a check asks about; undefined for a check of reasons and where this shop has none. */
 export function exampleOf(check: LessonCheck, shop: Shop): RuleExample | undefined {

@@ -12,9 +12,10 @@ export function expectationText(id: FieldId, expectation: Expectation, reader: R
 		case 'one-of':
 			return format.either(optionNames(id, expectation.options, reader), reader.lang);
 		case 'all-of':
-			return expectation.options.length
-				? words.all(optionNames(id, expectation.options, reader))
-				: words.nothing;
+			return [
+				expectation.options.length ? words.all(optionNames(id, expectation.options, reader)) : words.nothing,
+				...(expectation.not?.length ? [words.none(optionNames(id, expectation.not, reader))] : [])
+			].join('; ');
 		case 'none-of':
 			return words.none(optionNames(id, expectation.options, reader));
 		case 'order':

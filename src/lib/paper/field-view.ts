@@ -6,10 +6,10 @@ import type { Reader } from './reader';
 /** What was put into a field so far: an answer, or something typed that could not be read. */
 export type Entry = { readonly answer?: Answer; readonly typed?: string; readonly problem?: QuantityProblem };
 
-const rotated = (options: string[], id: string) => {
-	// the catalogue's own order is the working order for some fields, so a fresh sheet starts turned around
-	const by = id.length % options.length || 1;
-	return [...options.slice(by), ...options.slice(0, by)];
+/** The catalogue's own order is the working order, so a fresh sheet starts from one that has nothing to do with it. */
+const unsorted = (ids: readonly string[]) => {
+	const backwards = (id: string) => [...id].reverse().join('');
+	return ids.toSorted((a, b) => (backwards(a) < backwards(b) ? -1 : 1));
 };
 
 /** Words for a problem with what was typed. */
@@ -45,6 +45,6 @@ export function fieldView(id: FieldId, entry: Entry, reader: Reader) {
 		...asked,
 		kind: spec.kind,
 		options,
-		value: answer?.kind === 'order' ? answer.options : rotated(ids, id)
+		value: answer?.kind === 'order' ? answer.options : unsorted(ids)
 	};
 }

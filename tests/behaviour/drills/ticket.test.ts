@@ -5,7 +5,7 @@ import { grade, jobSchema, rightAnswers, ruleById, solve, type Plan } from '$lib
 import { breaking } from './breaking';
 import { demoShop } from './shop';
 
-const SEEDS = 10_000;
+const SEEDS = 20_000;
 const shop = demoShop();
 const breadthOf = (seed: number) => ((seed % 3) + 1) as Breadth;
 

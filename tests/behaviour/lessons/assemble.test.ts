@@ -8,6 +8,10 @@ const check = { id: 'one', rule: 'stir-time', kind: 'field' } as const;
 const files = (over: Partial<ContentFiles> = {}): ContentFiles => ({
 	texts: { '/content/50-mixing/en.md': head, '/content/50-mixing/es.md': { ...head, title: 'Mezcla' } },
 	checks: { '/content/50-mixing/checks.ts': [check] },
+	sources: {
+		'/content/50-mixing/en.md': '<Limit rule="stir-time" example="steel-plates" />',
+		'/content/60-spraying/en.md': '<Limit rule="gun-speed" />'
+	},
 	...over
 });
 const texts = (more: Record<string, unknown>) => files({ texts: { ...files().texts, ...more } });
@@ -35,6 +39,7 @@ describe('content', () => {
 		expect(assemble(files())).toEqual([
 			{
 				...{ slug: 'mixing', folder: '50-mixing', station: 'mixing', version: 1, checks: [check] },
+				names: { rules: ['stir-time'], examples: ['steel-plates'] },
 				head: { en: { title: 'Mixing', aim: head.aim }, es: { title: 'Mezcla', aim: head.aim } }
 			}
 		]);

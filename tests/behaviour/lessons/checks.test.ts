@@ -1,15 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-	field,
-	METRIC,
-	rightAnswers,
-	ruleById,
-	RULES,
-	RULES,
-	UNITS,
-	type Answer,
-	type FieldId
-} from '$lib/engine';
+import { field, METRIC, rightAnswers, ruleById, RULES, UNITS, type Answer, type FieldId } from '$lib/engine';
 import { answerCheck, askable, exampleOf, LESSONS, type LessonCheck } from '$lib/lessons';
 import type { Reader } from '$lib/paper';
 import { demoShop, emptyShop } from './demo-shop';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { METRIC, RULES, US, type Shop } from '$lib/engine';
 import { LANGS, lessons as words, type Lang } from '$lib/i18n';
 import { LESSONS, lessonView, type Lesson } from '$lib/lessons';
-import { prose } from '$lib/lessons/blocks';
+import { limitOf, prose } from '$lib/lessons/blocks';
 import type { Reader } from '$lib/paper';
 import { demoShop, emptyShop } from './demo-shop';
 import Shown from './Shown.svelte';
@@ -30,7 +30,7 @@ describe.each(every)('%s', (_name, lesson: Lesson, lang: Lang) => {
 			for (const line of rules[id]!.lines) expect(section).toContain(line.value.replaceAll('"', '&quot;'));
 		}
 		for (const { id } of lesson.checks)
-			expect(body).toContain(`<form method="POST" action="?/check#check-${id}">`);
+			expect(body).toContain(`<form method="POST" action="?/check#check-${id}"`);
 	});
 
 	test('leaves nothing unsaid and gives each thing an id of its own', async () => {
@@ -48,6 +48,21 @@ describe.each(every)('%s', (_name, lesson: Lesson, lang: Lang) => {
 		const left = lesson.checks.filter(({ kind }) => kind === 'reason');
 		expect(body.match(/<form /g)?.length ?? 0).toBe(left.length);
 	});
+});
+
+test('a number named for one job is never that of another', async () => {
+	const intake = LESSONS.find(({ slug }) => slug === 'intake')!;
+	const view = lessonView(intake, demoShop, { lang: 'en', units: METRIC });
+	// a bonded ABS knob lowers the limit of a steel lever
+	expect(limitOf(view, 'part-limit-lowest', 'knob-levers')).not.toBe(
+		limitOf(view, 'part-limit-lowest', 'steel-plates')
+	);
+	expect(limitOf(view, 'growth-on-diameter', 'steel-plates')).toBe(words.en.notCalledForShort);
+});
+
+test('every drawing finds the numbers of the jobs it names', async () => {
+	for (const [, lesson, lang] of every)
+		expect(await shown(lesson, { lang, units: METRIC })).not.toContain(words[lang].notCalledForShort);
 });
 
 test('a check answered right before says so', async () => {

@@ -1,15 +1,28 @@
 import { fahrenheit, minutes, millimetres, si, type Part } from '$lib/engine';
 import type { Trap } from '../trap';
+import { massOf } from '../world/part';
 import { chose, ticked, typed } from './answers';
 
-/** The same sort of part, five times as thick and heavy. */
-const thick = (part: Part): Part => ({
-	...part,
-	name: { en: `thick ${part.name.en}`, es: `${part.name.es} gruesa` },
-	thickness: millimetres(Math.min(part.thickness * 1e3 * 8, 60)),
-	width: millimetres(Math.max(part.width * 1e3, Math.min(part.thickness * 1e3 * 8, 60) * 2.5)),
-	mass: (part.mass * 8) as Part['mass']
-});
+const TIMES = 8;
+const THICKEST = 60;
+
+/** The same sort of part with a wall many times as thick. */
+function thick(part: Part): Part {
+	const thickness = Math.min(part.thickness * 1e3 * TIMES, THICKEST);
+	const width = Math.max(part.width * 1e3, thickness * 2.5);
+	const length = Math.max(part.length * 1e3, thickness * 2.5);
+	const height = part.shape === 'plate' ? thickness : Math.max(part.height * 1e3, thickness * 1.2);
+	const material = part.material === 'unknown' ? 'carbon-steel' : part.material;
+	return {
+		...part,
+		name: { en: `thick ${part.name.en}`, es: `${part.name.es} gruesa` },
+		length: millimetres(length),
+		width: millimetres(width),
+		height: millimetres(height),
+		thickness: millimetres(thickness),
+		mass: massOf(part.shape, material, [length, width, height, thickness])
+	};
+}
 
 export const curingTraps: readonly Trap[] = [
 	{

@@ -1,6 +1,6 @@
 import { metres, sheetLimits } from '$lib/engine';
 import type { Trap } from '../trap';
-import { chose, materialOf, withPart } from './answers';
+import { chose, materialOf, withMaterial } from './answers';
 
 const eddy = () => ({ gauge: chose('eddy') });
 
@@ -11,7 +11,7 @@ export const inspectionTraps: readonly Trap[] = [
 		from: 2,
 		title: { en: 'A gauge zeroed on bare aluminium', es: 'Un medidor puesto en cero sobre aluminio desnudo' },
 		weave: (job) =>
-			materialOf(job) === 'aluminium-6061' ? withPart(job, { material: 'anodised-aluminium' }) : undefined,
+			materialOf(job) === 'aluminium-6061' ? withMaterial(job, 'anodised-aluminium') : undefined,
 		overlooked: eddy
 	},
 	{

@@ -1,6 +1,6 @@
 import { celsius, metres, sheetLimits, shopValue, type Job } from '$lib/engine';
 import type { Trap } from '../trap';
-import { acceptedBlindly, chose, materialOf, ticked, typed, withPart } from './answers';
+import { acceptedBlindly, chose, materialOf, ticked, typed, withMaterial, withPart } from './answers';
 
 const metals = ['aluminium-6061', 'zinc-die-cast', 'aluminium-casting'];
 const accept = acceptedBlindly;
@@ -39,9 +39,7 @@ export const intakeTraps: readonly Trap[] = [
 		from: 3,
 		title: { en: 'The paper says magnesium', es: 'El papel dice magnesio' },
 		weave: (job) =>
-			metals.includes(materialOf(job))
-				? withPart(job, { material: 'magnesium', magnetSticks: false })
-				: undefined,
+			metals.includes(materialOf(job)) ? withMaterial(job, 'magnesium', { magnetSticks: false }) : undefined,
 		overlooked: accept
 	},
 	{
@@ -92,7 +90,7 @@ export const intakeTraps: readonly Trap[] = [
 		weave: (job, random, shop) =>
 			hotterSheet(job, shop, shopValue(shop, 'cap.aluminium-7075').value, (coating) =>
 				materialOf(job) === 'aluminium-7075' || materialOf(job) === 'aluminium-6061'
-					? { ...withPart(job, { material: 'aluminium-7075' }), coating: random.pick(coating) }
+					? { ...withMaterial(job, 'aluminium-7075'), coating: random.pick(coating) }
 					: undefined
 			),
 		overlooked: accept
@@ -135,8 +133,7 @@ export const intakeTraps: readonly Trap[] = [
 		rule: 'low-energy-plastic-asked',
 		from: 2,
 		title: { en: 'A plastic that nothing sticks to', es: 'Un plástico al que nada se adhiere' },
-		weave: (job) =>
-			materialOf(job) === 'polyamide' ? withPart(job, { material: 'polypropylene' }) : undefined,
+		weave: (job) => (materialOf(job) === 'polyamide' ? withMaterial(job, 'polypropylene') : undefined),
 		overlooked: accept
 	},
 	{
@@ -167,7 +164,11 @@ export const intakeTraps: readonly Trap[] = [
 		rule: 'tape-stands-the-oven',
 		from: 1,
 		title: { en: 'Paper tape for a hot bake', es: 'Cinta de papel para un horneado caliente' },
-		weave: (job) => (job.parts[0]!.features.length ? job : undefined),
+		weave: (job, _random, shop) => {
+			const cure = sheetLimits(shop, job.coating, 'cure-metal-temperature');
+			const hot = cure && cure.max > shopValue(shop, 'tape.paper').value;
+			return hot && job.parts[0]!.features.length ? job : undefined;
+		},
 		overlooked: () => ({ 'mask-tape': chose('paper') })
 	}
 ];

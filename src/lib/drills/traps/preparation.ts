@@ -1,6 +1,6 @@
 import { bar, days, hours, minutes } from '$lib/engine';
 import type { Trap } from '../trap';
-import { chose, materialOf, typed, withPart } from './answers';
+import { chose, materialOf, typed, withMaterial, withPart } from './answers';
 
 const aluminium = ['aluminium-6061', 'aluminium-7075'];
 
@@ -11,7 +11,7 @@ export const preparationTraps: readonly Trap[] = [
 		from: 2,
 		title: { en: 'A dyed anodised housing', es: 'Una carcasa anodizada y teñida' },
 		weave: (job) =>
-			aluminium.includes(materialOf(job)) ? withPart(job, { material: 'anodised-aluminium' }) : undefined,
+			aluminium.includes(materialOf(job)) ? withMaterial(job, 'anodised-aluminium') : undefined,
 		overlooked: () => ({ 'blast-media': chose('aluminium-oxide-fine') })
 	},
 	{

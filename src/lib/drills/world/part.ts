@@ -20,16 +20,26 @@ function solid(sort: PartSort['shape'], l: number, w: number, h: number, t: numb
 	}
 }
 
+/** Mass in kg of a part of this sort and material with these sizes in mm. */
+export const massOf = (
+	shape: PartSort['shape'],
+	material: SubstrateId,
+	[length, width, height, thickness]: readonly [number, number, number, number]
+) =>
+	kilograms(
+		Number(((solid(shape, length, width, height, thickness) / 1e9) * DENSITIES[material]).toPrecision(3))
+	);
+
 /** A sound part of this sort: masking list complete, surface oily from machining. */
 export function soundPart(sort: PartSort, material: SubstrateId, random: Random): Part {
 	const size = ([low, high]: readonly [number, number]) => random.between(low, high, high < 10 ? 0.1 : 1);
 	const round = sort.shape === 'tube' || sort.shape === 'bar' || sort.shape === 'ring';
 	const length = size(sort.length);
 	const width = size(sort.width);
-	const height = sort.shape === 'ring' ? length : round ? width : size(sort.height);
 	const thickness = sort.shape === 'bar' ? width : Math.min(size(sort.thickness), width / 2.5);
+	const height =
+		sort.shape === 'plate' ? thickness : sort.shape === 'ring' ? length : round ? width : size(sort.height);
 	const features = sort.features.filter(() => !random.onceIn(3));
-	const mass = (solid(sort.shape, length, width, height, thickness) / 1e9) * DENSITIES[material];
 	return {
 		name: { en: sort.en, es: sort.es },
 		count: count(random.between(2, 60, 1)),
@@ -40,7 +50,7 @@ export function soundPart(sort: PartSort, material: SubstrateId, random: Random)
 		width: millimetres(width),
 		height: millimetres(height),
 		thickness: millimetres(thickness),
-		mass: kilograms(Number(mass.toPrecision(3))),
+		mass: massOf(sort.shape, material, [length, width, height, thickness]),
 		porous: material === 'aluminium-casting',
 		cavity: 'none',
 		features,

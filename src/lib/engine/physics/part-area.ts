@@ -70,8 +70,15 @@ export const partArea = {
 	),
 	box: shape(
 		'box',
-		'A = sides · (length · width + 2 · height · (length + width)), one face open',
-		['length', 'width', 'height'],
-		({ length, width, height, sides }) => sides * (length * width + 2 * height * (length + width))
+		'A = l·w + 2·h·(l + w), one face open; both sides: and the same inside, each size less its walls',
+		['length', 'width', 'height', 'wall'],
+		({ length, width, height, wall, sides }) => {
+			const open = (l: number, w: number, h: number) => l * w + 2 * h * (l + w);
+			const inside = (size: number, walls: number) => Math.max(size - walls * wall, 0);
+			return (
+				open(length, width, height) +
+				(sides === 2 ? open(inside(length, 2), inside(width, 2), inside(height, 1)) : 0)
+			);
+		}
 	)
 } satisfies Record<string, { readonly gives: Dimension }>;

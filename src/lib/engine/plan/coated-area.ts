@@ -30,6 +30,7 @@ function sizes(part: Part, at: number) {
 		width: size('width', 'Width', 'Ancho'),
 		height: size('height', 'Height', 'Alto'),
 		outer,
+		wall,
 		inner: workedOut(
 			RULE,
 			'length',
@@ -41,14 +42,14 @@ function sizes(part: Part, at: number) {
 }
 
 function onePart(part: Part, at: number): Traced<'area'> {
-	const { length, width, height, outer, inner } = sizes(part, at);
+	const { length, width, height, outer, inner, wall } = sizes(part, at);
 	switch (part.shape) {
 		case 'plate':
 			return partArea.plate.of({ length, width, sides: sides(2) });
 		case 'bracket':
 			return partArea.bracket.of({ leg: width, otherLeg: height, width: length, sides: sides(2) });
 		case 'box':
-			return partArea.box.of({ length, width, height, sides: sides(2) });
+			return partArea.box.of({ length, width, height, wall, sides: sides(2) });
 		case 'bar':
 			return partArea.bar.of({ diameter: outer, length, sides: sides(2) });
 		case 'ring':

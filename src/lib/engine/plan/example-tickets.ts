@@ -36,11 +36,16 @@ export const exampleTickets = (shop: Shop): readonly ExampleTicket[] =>
 		})
 	);
 
-/** The tickets whose plan holds the rule's own demand, with what it expects there. */
-export const examplesFor = (rule: string, tickets: readonly ExampleTicket[]): readonly RuleExample[] =>
-	tickets.flatMap((ticket) =>
-		ticket.plan.fields
-			.flatMap(({ demands }) => demands)
-			.filter((demand) => demand.rule === rule)
-			.map(({ expectation }) => ({ ...ticket, expectation }))
-	);
+/** What each rule expects on the tickets whose plan holds its own demand, in the order of the tickets. */
+export function examplesByRule(
+	tickets: readonly ExampleTicket[]
+): ReadonlyMap<string, readonly RuleExample[]> {
+	const byRule = new Map<string, RuleExample[]>();
+	for (const ticket of tickets)
+		for (const { rule, expectation } of ticket.plan.fields.flatMap(({ demands }) => demands)) {
+			const examples = byRule.get(rule) ?? [];
+			examples.push({ ...ticket, expectation });
+			byRule.set(rule, examples);
+		}
+	return byRule;
+}

@@ -4,7 +4,7 @@ import questionNamed from '../rules/intake/question-named';
 import { namedTopics, raisedTopics } from '../rules/intake/questions';
 import windowsMeet from '../rules/intake/windows-meet';
 import type { Rule } from '../rules/rule';
-import { FIELD_IDS, type FieldId } from '../setup/fields';
+import { field, FIELD_IDS, type FieldId } from '../setup/fields';
 import type { Shop } from '../shop/shop';
 import { ENGINE_VERSION } from '../version';
 import type { Conflict, Demand, Plan, PlannedField } from './plan';
@@ -72,18 +72,33 @@ function askAboutConflict(intake: DemandsByField, seen: Situation): DemandsByFie
 	]);
 }
 
+/** Intake comes first, and how a person stays unhurt does not depend on what intake decides. */
+const FIRST = RULES.filter(
+	({ station, field: id }) => station === 'intake' || field(id).competency === 'safety'
+);
+const DECISIVE = RULES.filter(({ field: id }) => id === 'decision');
+
 /**
- * The plan for a job in this shop. A job that may not start is planned up to the question: later stations are not
- * worked out on guesses. Limits that cannot both be met make the plan ask, naming them.
+ * Whether intake lets a job start. Quicker than the whole plan, which may still find limits that do not meet. False
+ * where the shop has no data sheet for the coating.
+ */
+export function mayStart(job: Job, shop: Shop): boolean {
+	const seen = situation(job, shop);
+	if (!seen) return false;
+	const { fields } = settleAll(demandsByField(DECISIVE, seen));
+	return fields.length > 0 && decisionOf(fields) === 'accept';
+}
+
+/**
+ * The plan for a job in this shop. A job that may not start is planned up to the question, with the safety fields:
+ * the work of later stations is not worked out on guesses. Limits that cannot both be met make the plan ask, naming
+ * them.
  * Throws where the shop has no data sheet for the coating: nothing can be said then.
  */
 export function solve(job: Job, shop: Shop): Plan {
 	const seen = situation(job, shop);
 	if (!seen) throw new RangeError(`solve: no data sheet ${job.coating} in force on ${shop.on}`);
-	const intake = demandsByField(
-		RULES.filter(({ station }) => station === 'intake'),
-		seen
-	);
+	const intake = demandsByField(FIRST, seen);
 	const start = settleAll(intake);
 	const accepted = start.conflicts.length === 0 && decisionOf(start.fields) === 'accept';
 	const all = accepted ? settleAll(demandsByField(RULES, seen)) : start;

@@ -12,12 +12,10 @@ const en = {
 		'own-record': 'Nobody decides, records or signs anything about their own work. Ask someone else.',
 		'last-lead': 'The shop would be left without a lead. Make somebody else a lead first.',
 		'already-founded': 'The shop was set up already.',
-		'not-founded': 'The shop has not been set up yet.',
 		'unknown-time-zone': 'This computer does not know that time zone.',
 		'unknown-competency': 'There is no such competency.',
 		'wrong-revision':
 			'Somebody else saved a change in the meantime. Load the page again; theirs is not lost.',
-		'no-scheme': 'No scheme of certification is in force yet.',
 		unchanged: 'Nothing in it is different from what is in force.',
 		'ticket-seen-before': 'This ticket was met before. Ask for another one.',
 		'unknown-run': 'There is no such proving run.',
@@ -40,10 +38,8 @@ const en = {
 		'not-witnessed': 'Only work that you watched yourself can be entered.',
 		'gate-not-met': (gates: string) =>
 			`It cannot be accepted while a gate was not met or not seen: ${gates}.`,
-		'reading-out-of-limits': (readings: string) => `Outside its limits: ${readings}.`,
 		'not-signed-for-it': (why: string) => `You cannot act as signer in this competency: ${why}.`,
 		'parts-missing': (parts: string) => `Not everything is there yet: ${parts}.`,
-		'unknown-practical': 'There is no such practical.',
 		'unknown-sign-off': 'There is no such sign-off.',
 		'wrong-state': 'The state of this competency does not allow this act.',
 		'reason-missing': (what: string) =>
@@ -53,7 +49,6 @@ const en = {
 		'job-out-of-period': (jobs: string) => `Not within the period to be confirmed: ${jobs}.`,
 		'same-signer': 'You signed this yourself. The second person has to be somebody else.',
 		'signed-already': 'You have added your signature to this already.',
-		'continuity-long-lapsed': 'The confirmation is overdue by too much; a new practical is needed.',
 		'unknown-incident': 'There is no such incident.',
 		'incident-decided': 'This incident was decided already.',
 		'incident-undecided': 'This incident has not been decided yet.',
@@ -91,12 +86,10 @@ const es = {
 		'own-record': 'Nadie decide, registra ni firma algo sobre su propio trabajo. Pídalo a otra persona.',
 		'last-lead': 'El taller se quedaría sin responsable. Nombre primero a otro.',
 		'already-founded': 'El taller ya está preparado.',
-		'not-founded': 'El taller todavía no está preparado.',
 		'unknown-time-zone': 'Esta computadora no conoce esa zona horaria.',
 		'unknown-competency': 'Esa competencia no existe.',
 		'wrong-revision':
 			'Otra persona guardó un cambio mientras tanto. Cargue la página otra vez; no se pierde.',
-		'no-scheme': 'Todavía no hay un esquema de certificación vigente.',
 		unchanged: 'No hay nada distinto de lo vigente.',
 		'ticket-seen-before': 'Esta orden ya se vio antes. Pida otra.',
 		'unknown-run': 'Esa prueba no existe.',
@@ -120,10 +113,8 @@ const es = {
 		'not-witnessed': 'Solo se anota el trabajo que usted mismo vio.',
 		'gate-not-met': (gates: string) =>
 			`No se puede aceptar mientras un control no se cumplió o no se vio: ${gates}.`,
-		'reading-out-of-limits': (readings: string) => `Fuera de sus límites: ${readings}.`,
 		'not-signed-for-it': (why: string) => `Usted no puede firmar en esta competencia: ${why}.`,
 		'parts-missing': (parts: string) => `Todavía falta algo: ${parts}.`,
-		'unknown-practical': 'Esa práctica supervisada no existe.',
 		'unknown-sign-off': 'Esa autorización no existe.',
 		'wrong-state': 'El estado de esta competencia no permite este acto.',
 		'reason-missing': (what: string) =>
@@ -134,8 +125,6 @@ const es = {
 		'job-out-of-period': (jobs: string) => `Fuera del período que se confirma: ${jobs}.`,
 		'same-signer': 'Esto lo firmó usted. La segunda persona tiene que ser otra.',
 		'signed-already': 'Usted ya agregó su firma aquí.',
-		'continuity-long-lapsed':
-			'La confirmación se atrasó demasiado; hace falta una práctica supervisada nueva.',
 		'unknown-incident': 'Ese incidente no existe.',
 		'incident-decided': 'Este incidente ya se decidió.',
 		'incident-undecided': 'Este incidente todavía no se decide.',

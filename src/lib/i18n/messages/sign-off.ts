@@ -110,6 +110,8 @@ const en = {
 	proves: 'What the verdict proves and what it does not',
 	lapses:
 		'This sheet shows what the record held when it was printed. The sign-off lapses when continued work is not confirmed in time, and can be suspended or withdrawn: ask the shop for its state.',
+	printedAt: 'Printed',
+	lastHash: 'Last hash of the record',
 	entries: 'Entries in the record',
 	hashHelp:
 		'Compare the last hash with the record: a record that was cut or written anew no longer holds it at that entry.'
@@ -226,6 +228,8 @@ const es = {
 	proves: 'Qué demuestra el resultado y qué no',
 	lapses:
 		'Esta hoja muestra lo que decía el registro al imprimirla. La autorización se interrumpe si no se confirma a tiempo que la persona sigue en el trabajo, y se puede suspender o retirar: pregunte al taller su estado.',
+	printedAt: 'Impresa',
+	lastHash: 'Último hash del registro',
 	entries: 'Entradas en el registro',
 	hashHelp:
 		'Compare el último hash con el registro: uno cortado o escrito de nuevo ya no lo tiene en esa entrada.'

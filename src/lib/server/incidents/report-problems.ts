@@ -2,7 +2,6 @@ import { SUBSTRATES } from '$lib/engine';
 import { incidents } from '$lib/i18n';
 import { problemWords, type Reader } from '$lib/paper';
 import { dayOf } from '$lib/records';
-import * as v from 'valibot';
 import type { App } from '../app';
 import { shopInForce } from '../shop-in-force';
 import { canBe, READING_IDS } from './conditions';
@@ -12,8 +11,9 @@ import type { ReportDraft } from './report-draft';
 
 /** As the record names a job: no spaces, so that no sentence gets into it. */
 const JOB = /^[A-Za-z0-9][A-Za-z0-9._:/#-]{0,59}$/;
+/** A day of the calendar: 30 February has the form of one and is none. */
 const isDay = (text: string) =>
-	v.is(v.pipe(v.string(), v.isoDate()), text) && !Number.isNaN(Date.parse(`${text}T00:00:00Z`));
+	/^\d{4}-\d\d-\d\d$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.startsWith(text) === true;
 
 /** What has to be put right in a report before it can be entered: field to words; empty where nothing. */
 export function reportProblems(app: App, draft: ReportDraft, reader: Reader): Record<string, string> {

@@ -3,6 +3,7 @@ import {
 	addSecondPerson,
 	confirmContinuity,
 	dayOf,
+	mayAct,
 	recordPractical,
 	reinstateSignOff,
 	signOffOf,
@@ -60,7 +61,9 @@ export const offeredStarts = (state: State, acting: Acting, person: string, area
 export function offeredActs(state: State, acting: Acting, person: string, competency: CompetencyId) {
 	const signOff = signOffOf(state, person, competency)?.signOff ?? '';
 	const reason = UNWRITTEN;
-	return {
+	const acts = {
+		/** Whether the viewer may look at the drill log and the signing page at all. */
+		look: acting.actor !== person && mayAct(state, acting.actor, 'supervisor', acting.now),
 		practical: mayRecordPractical(state, acting, person, competency).ok,
 		continuity: confirmContinuity(
 			state,
@@ -73,4 +76,5 @@ export function offeredActs(state: State, acting: Acting, person: string, compet
 		),
 		starts: offeredStarts(state, acting, person, competency)
 	};
+	return { ...acts, any: Object.values(acts).some((act) => (Array.isArray(act) ? act.length > 0 : act)) };
 }

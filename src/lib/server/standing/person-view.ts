@@ -5,7 +5,7 @@ import { dayOf, type Acting } from '$lib/records';
 import type { App } from '../app';
 import { nameOf } from '../shown-text';
 import { areasOf, type Area } from './areas';
-import { historyOf } from './history';
+import { historyOf, type HistoryLine } from './history';
 import { momentOf } from './moment';
 import { offeredActs, offeredStarts } from './offered-acts';
 import { practicalView } from './practical-view';
@@ -42,6 +42,9 @@ function areaView(app: App, person: string, area: Area, acting: Acting, reader: 
 		acts: offeredActs(state, acting, person, id)
 	};
 }
+
+/** One competency of a person as its page shows it. */
+export type PersonArea = ReturnType<typeof areaView> & { readonly history: readonly HistoryLine[] };
 
 /**
  * Everything the record says about one person, as this viewer may see it, with the acts open to the viewer. The person

@@ -72,3 +72,5 @@ export function practicalView(app: App, practical: Practical, reader: Reader) {
 		note: note && shownText(app, note, lang)
 	};
 }
+
+export type PracticalEvidence = ReturnType<typeof practicalView>;

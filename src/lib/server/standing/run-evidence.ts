@@ -15,6 +15,8 @@ export function runEvidence(app: App, run: Run, lang: Lang) {
 	};
 }
 
+export type RunEvidence = ReturnType<typeof runEvidence>;
+
 const ruleTitle = (id: string, lang: Lang): string => {
 	const rule = RULES.find((each) => each.id === id);
 	// a rule of another engine version keeps its id
@@ -46,3 +48,5 @@ export function drillLog(app: App, run: Run, lang: Lang) {
 	const { state } = app.journal;
 	return run.concluded ? run.drills.map((id) => drillLine(app, state, id, lang)) : null;
 }
+
+export type DrillLine = ReturnType<typeof drillLine>;

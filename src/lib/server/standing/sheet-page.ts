@@ -7,6 +7,7 @@ import type { App } from '../app';
 import { nameOf } from '../shown-text';
 import { areasOf } from './areas';
 import { practicalView } from './practical-view';
+import { shopTime } from './shop-time';
 import { signOffView } from './sign-off-view';
 
 /** What the verdict behind a signature proves and what it does not, by the scheme it fell under. */
@@ -38,7 +39,7 @@ export function signOffSheet(app: App, person: string, only: string | null, read
 	return {
 		person,
 		name: nameOf(app, person, lang),
-		printedAt: app.now().toISOString(),
+		printedAt: shopTime(app, app.now().toISOString(), lang),
 		head: app.journal.head,
 		sheets: signed.map(({ area: { id, name, certification }, latest }) => {
 			const practical = state.practicals.get(latest.evidence.practical);
@@ -54,3 +55,5 @@ export function signOffSheet(app: App, person: string, only: string | null, read
 		})
 	};
 }
+
+export type PrintedSheet = ReturnType<typeof signOffSheet>['sheets'][number];

@@ -113,3 +113,5 @@ export function signOffPage(
 		signer: nameOf(app, signer, lang)
 	};
 }
+
+export type SignOffPage = ReturnType<typeof signOffPage>;

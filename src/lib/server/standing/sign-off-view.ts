@@ -52,3 +52,5 @@ export function signOffView(app: App, signOff: SignOff, lang: Lang) {
 		withdrawn: withdrawn && acted(withdrawn)
 	};
 }
+
+export type SignOffEvidence = ReturnType<typeof signOffView>;

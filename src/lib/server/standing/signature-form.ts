@@ -72,3 +72,5 @@ export function readSignature(form: FormData) {
 }
 
 export type ReadSignature = ReturnType<typeof readSignature>;
+export type SignatureEntries = ReadSignature['chosen'];
+export type SignatureProblems = ReadSignature['problems'];

@@ -1,7 +1,9 @@
 import { requirePerson, todayView } from '$lib/server';
+import { lessonTitles } from '../people/lesson-titles';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = (event) => {
 	const { id } = requirePerson(event);
-	return todayView(event.locals.app, id, event.locals.lang);
+	const { app, lang } = event.locals;
+	return { ...todayView(app, id, lang), titles: lessonTitles(lang) };
 };

@@ -68,7 +68,10 @@ describe('part area', () => {
 	it('counts the faces that are coated', () => {
 		expect(partArea.plate.at({ ...size, sides: count(1) })).toBeCloseTo(0.06, 12);
 		expect(partArea.plate.at({ ...size, sides: count(2) })).toBeCloseTo(0.12, 12);
-		expect(partArea.box.at({ ...size, sides: count(1) })).toBeCloseTo(0.06 + 0.06 + 0.04, 12);
+		const box = { ...size, wall: metres(0.01) };
+		expect(partArea.box.at({ ...box, sides: count(1) })).toBeCloseTo(0.06 + 0.06 + 0.04, 12);
+		// inside 0.28 × 0.18 × 0.09
+		expect(partArea.box.at({ ...box, sides: count(2) })).toBeCloseTo(0.16 + 0.0504 + 0.0828, 12);
 		expect(
 			partArea.bracket.at({ leg: metres(0.1), otherLeg: metres(0.05), width: metres(0.2), sides: count(2) })
 		).toBeCloseTo(0.06, 12);

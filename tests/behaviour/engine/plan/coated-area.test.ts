@@ -17,7 +17,8 @@ const one = (over: Partial<Part>) =>
 test.each<[Part['shape'], number]>([
 	['plate', 2 * (2 * 1)],
 	['bracket', 2 * (2 * (1 + 0.5))],
-	['box', 2 * (2 * 1 + 2 * 0.5 * (2 + 1))],
+	// inside 1.8 × 0.8 × 0.4
+	['box', 2 * 1 + 2 * 0.5 * (2 + 1) + 1.8 * 0.8 + 2 * 0.4 * (1.8 + 0.8)],
 	['bar', Math.PI * (1 * 2 + 1 / 2)],
 	['tube', Math.PI * 1 * 2],
 	['ring', Math.PI * ((1 - 0.64) / 2 + 2 * (1 + 0.8))]

@@ -4,13 +4,13 @@ import { shopValue } from '../../shop/shop';
 import { commonPractice } from '../../sources/provenance';
 import type { Rule } from '../rule';
 
+const TAPES = ['paper', 'polyester', 'polyimide'] as const;
+
 /** Tapes rated for the hottest part temperature of the cure; none where there is no oven cure or it is too hot for tape. */
 function standing(seen: Situation) {
 	const hottest = cureTemperature(seen)?.max.value;
 	if (hottest === undefined) return [];
-	return (['paper', 'polyester', 'polyimide'] as const).filter(
-		(tape) => shopValue(seen.shop, `tape.${tape}`).value >= hottest
-	);
+	return TAPES.filter((tape) => shopValue(seen.shop, `tape.${tape}`).value >= hottest);
 }
 
 export default {
@@ -34,7 +34,11 @@ export default {
 		es: 'Lea la resistencia del rollo y compárela con la temperatura más alta de la pieza en el curado.'
 	},
 	field: 'mask-tape',
-	applies: (seen) => seen.job.parts.some(({ features }) => features.length > 0) && standing(seen).length > 0,
+	// a cure that every tape stands leaves nothing to choose
+	applies(seen) {
+		const left = standing(seen).length;
+		return seen.job.parts.some(({ features }) => features.length > 0) && left > 0 && left < TAPES.length;
+	},
 	expects(seen) {
 		return { kind: 'one-of', options: standing(seen) };
 	}

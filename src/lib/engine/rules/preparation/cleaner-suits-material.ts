@@ -12,6 +12,8 @@ const ETCHED_BY_ALKALI: readonly SubstrateId[] = [
 	'magnesium',
 	'zinc-die-cast'
 ];
+/** So easily attacked that a mild cleaner is as right as solvent, oil or not. */
+const MILD_WILL_DO: readonly SubstrateId[] = ['zinc-die-cast'];
 
 function suiting(seen: Situation): string[] {
 	if (seen.class !== 'metal') return ['mild-detergent'];
@@ -19,7 +21,10 @@ function suiting(seen: Situation): string[] {
 	return [
 		'solvent-immersion',
 		...(materials(seen).some((material) => ETCHED_BY_ALKALI.includes(material)) ? [] : ['aqueous']),
-		...(oily ? [] : ['ketone-wipe', 'mild-detergent'])
+		...(oily ? [] : ['ketone-wipe']),
+		...(!oily || materials(seen).every((material) => MILD_WILL_DO.includes(material))
+			? ['mild-detergent']
+			: [])
 	];
 }
 

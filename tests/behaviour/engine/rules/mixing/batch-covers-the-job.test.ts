@@ -15,10 +15,10 @@ ruleCases(
 	rule,
 	[
 		{
-			// 20 plates · 2 · 120 mm · 80 mm = 0.384 m²; 20 µm of film, 32 % solids, 60 % transfer
-			name: '40 mL cover twenty plates on both sides',
+			// 20 plates · 2 · 120 mm · 80 mm = 0.384 m²; 20 µm of film, 32 % solids, 65 % transfer
+			name: '36.9 mL cover twenty plates on both sides',
 			job: job(),
-			passes: [quantity(millilitres(40)), quantity(millilitres(50))],
+			passes: [quantity(millilitres(37)), quantity(millilitres(46))],
 			fails: [
 				[quantity(millilitres(20)), 'low'],
 				[quantity(millilitres(100)), 'high']
@@ -26,11 +26,11 @@ ruleCases(
 		},
 		{
 			// 10 · π · 40 mm · 500 mm = 0.628 m²: tubes are coated outside only
-			name: '65.4 mL cover ten tubes outside',
+			name: '60.4 mL cover ten tubes outside',
 			job: job({ parts: [tube] }),
-			passes: [quantity(millilitres(66)), quantity(millilitres(80))],
+			passes: [quantity(millilitres(61)), quantity(millilitres(75))],
 			fails: [
-				[quantity(millilitres(60)), 'low'],
+				[quantity(millilitres(55)), 'low'],
 				[quantity(millilitres(125)), 'high']
 			]
 		},
