@@ -13,7 +13,8 @@ export default defineConfig({
 					name: 'node',
 					environment: 'node',
 					include: ['tests/{checks,behaviour,house}/**/*.test.ts'],
-					testTimeout: 20_000
+					testTimeout: 60_000,
+					isolate: false
 				}
 			}
 		]

@@ -24,7 +24,11 @@ const projects = [
 	},
 	{ name: 'hostile', testMatch: 'hostile/**/*.spec.ts' },
 	{ name: 'fresh', testMatch: 'fresh/**/*.spec.ts', fresh: true }
-].map((project, at) => ({ ...project, port: 4310 + at }));
+].map((project, at) => ({ ...project, port: Number(process.env.TEST_PORT ?? 4310) + at }));
+
+/** Named with --project=… on the command line: only their servers are started. */
+const named = process.argv.flatMap((argument) => /^--project=(.+)$/.exec(argument)?.[1] ?? []);
+const served = named.length ? projects.filter(({ name }) => named.includes(name)) : projects;
 
 export default defineConfig<{ lang: string; dataFolder: string }>({
 	testDir: '.',
@@ -59,7 +63,7 @@ export default defineConfig<{ lang: string; dataFolder: string }>({
 			dataFolder: join(process.env.TEST_DATA_DIR ?? '', name)
 		}
 	})),
-	webServer: projects.map(({ name, port, fresh }) => ({
+	webServer: served.map(({ name, port, fresh }) => ({
 		command: `node src/scripts/start.js${fresh ? '' : ' --demo'}`,
 		cwd: root,
 		url: `http://127.0.0.1:${port}/en/sign-in`,

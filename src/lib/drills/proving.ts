@@ -22,9 +22,10 @@ const TRIES = 250;
 
 /**
  * Draws the drill by blueprint: every rule of the competency is equally likely to be the one the ticket is about, so
- * that common rules do not crowd out rare ones. The same order gives the same drill.
+ * that common rules do not crowd out rare ones. The same order gives the same drill. Undefined where no ticket of the
+ * shop asks for any of them.
  */
-export function makeProvingDrill({ seed, competency, shop, rules }: ProvingOrder): ProvingDrill {
+export function makeProvingDrill({ seed, competency, shop, rules }: ProvingOrder): ProvingDrill | undefined {
 	const random = seeded(seed);
 	const own = RULES.filter(
 		(rule) => rule.competency === competency || field(rule.field).competency === competency
@@ -35,11 +36,12 @@ export function makeProvingDrill({ seed, competency, shop, rules }: ProvingOrder
 			const breadth = random.integer(1, 3) as Breadth;
 			const about = random.onceIn(2) ? target.id : undefined;
 			const ticket = makeTicket({ seed: random.integer(0, LARGEST_SEED), breadth, shop, about });
+			if (!ticket) return undefined;
 			const plan = solve(ticket.job, shop);
 			const asked = ask(plan, competency, target.id, random);
 			if (asked) return { ...ticket, plan, asked };
 		}
-	throw new RangeError(`no ticket of this shop asks for ${rules?.join(', ') ?? competency}`);
+	return undefined;
 }
 
 function ask(plan: Plan, competency: Competency, target: string, random: Random): FieldId[] | undefined {

@@ -36,20 +36,25 @@ function soundJob(random: Random, shop: Shop, sheet: DataSheet, material: Substr
 }
 
 /** A job that can be done as it stands: materials in random order, then coatings, until the engine accepts one. */
-function startable(random: Random, shop: Shop): Job {
+function startable(random: Random, shop: Shop): Job | undefined {
 	const materials = [...new Set(PART_SORTS.flatMap((sort) => sort.materials))];
 	for (const material of random.some(materials, materials.length))
 		for (const sheet of random.some(Object.values(shop.sheets), Object.keys(shop.sheets).length)) {
 			const job = soundJob(random, shop, sheet, material);
 			if (mayStart(job, shop) && solve(job, shop).decision === 'accept') return job;
 		}
-	throw new RangeError('no coating of this shop can be used on any part: no ticket can be made');
+	return undefined;
 }
 
-/** Makes a realistic, consistent job with traps woven in. The same order gives the same ticket. */
-export function makeTicket({ seed, breadth, shop, about }: TicketOrder): Ticket {
+/**
+ * Makes a realistic, consistent job with traps woven in. The same order gives the same ticket. Undefined where no
+ * coating of the shop can be used on any part.
+ */
+export function makeTicket({ seed, breadth, shop, about }: TicketOrder): Ticket | undefined {
 	const random = seeded(seed);
-	let job = startable(random, shop);
+	const sound = startable(random, shop);
+	if (!sound) return undefined;
+	let job = sound;
 	const [fewest, most] = TRAPS_BY_BREADTH[breadth];
 	const wanted = random.integer(fewest, most);
 	const woven: string[] = [];

@@ -6,11 +6,13 @@ import { expectationText } from './expectation-text';
 import { quantityText } from './quantity-text';
 import type { Reader } from './reader';
 
-function howFar({ field: id, off, beyond, expected }: Finding, reader: Reader) {
+function howFar({ field: id, off, beyond, expected, received }: Finding, reader: Reader) {
+	// an empty entry is no distance away from anything
+	if (!received) return undefined;
 	const words = expectations[reader.lang];
 	const spec = field(id);
 	if (off === 'wrong') return words.other;
-	if (expected.kind === 'all-of') return words.missing;
+	if (expected.kind === 'all-of') return off === 'low' ? words.missing : words.other;
 	if (spec.kind !== 'quantity' || off === null) return undefined;
 	// a distance between two temperatures is a difference, not a point on the scale
 	const dimension = spec.dimension === 'temperature' ? 'temperature-difference' : spec.dimension;

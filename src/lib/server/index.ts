@@ -55,6 +55,7 @@ export { incidentList } from './incidents/incident-list';
 export { incidentView, type IncidentView } from './incidents/incident-view';
 export { recordTest } from './incidents/record-test';
 export { enterReport } from './incidents/report';
+export { sentBack } from './incidents/sent-back';
 export type { ToCorrect } from './incidents/to-correct';
 export { blankReport, readReport } from './incidents/report-draft';
 export { reportProblems } from './incidents/report-problems';

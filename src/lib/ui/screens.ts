@@ -10,9 +10,9 @@ const SHOWN_TO: Record<Screen, readonly string[]> = {
 	proving: ['trainee', 'supervisor', 'lead'],
 	rules: ['anyone'],
 	crew: ['supervisor', 'lead'],
-	incidents: ['supervisor', 'lead'],
+	incidents: ['supervisor', 'lead', 'auditor'],
 	record: ['lead', 'auditor'],
-	shop: ['lead']
+	shop: ['lead', 'auditor']
 };
 
 /** The screens to offer to somebody with these roles. What a page permits is decided by the server, not here. */

@@ -34,7 +34,7 @@ describe(`${SEEDS} tickets`, () => {
 		{ timeout: 240_000 },
 		() => {
 			for (let seed = 0; seed < SEEDS; seed += 1) {
-				const { job, traps } = makeTicket({ seed, breadth: breadthOf(seed), shop });
+				const { job, traps } = makeTicket({ seed, breadth: breadthOf(seed), shop })!;
 				const plan = solve(job, shop);
 				const problems: string[] = [];
 				if (seed % 10 === 0 && !v.is(jobSchema, job)) problems.push('not a valid job');
@@ -69,7 +69,7 @@ test('the same order gives the same ticket, and another seed another', () => {
 			makeTicket({ seed, breadth: breadthOf(seed), shop })
 		);
 	const distinct = new Set(
-		Array.from({ length: 200 }, (_, seed) => JSON.stringify(makeTicket({ seed, breadth: 2, shop }).job))
+		Array.from({ length: 200 }, (_, seed) => JSON.stringify(makeTicket({ seed, breadth: 2, shop })?.job))
 	);
 	expect(distinct.size).toBe(200);
 });
@@ -80,5 +80,5 @@ test('a seed that is no seed is refused', () => {
 });
 
 test('a shop without a usable coating gets no ticket', () => {
-	expect(() => makeTicket({ seed: 1, breadth: 1, shop: { ...shop, sheets: {} } })).toThrow(RangeError);
+	expect(makeTicket({ seed: 1, breadth: 1, shop: { ...shop, sheets: {} } })).toBeUndefined();
 });

@@ -142,7 +142,7 @@ describe('the head of the page', () => {
 	it('offers each role its screens and a visitor the rules only', () => {
 		expect([...screens(head(null))]).toEqual(['rules']);
 		expect([...screens(head(['trainee']))]).toEqual(['today', 'lessons', 'practice', 'proving', 'rules']);
-		expect([...screens(head(['auditor']))]).toEqual(['rules', 'record']);
+		expect([...screens(head(['auditor']))]).toEqual(['rules', 'incidents', 'record', 'shop']);
 		expect([...screens(head(['lead']))]).toContain('shop');
 	});
 	it('marks the screen one is on, also below it', () => {

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { field, METRIC, US, type Answer, type FieldId } from '$lib/engine';
+import { field, isFieldId, METRIC, US, type Answer, type FieldId } from '$lib/engine';
 import type { Lang } from '$lib/i18n';
 import { answerText } from '$lib/paper';
 
@@ -8,7 +8,7 @@ export const askedOn = async (page: Page): Promise<FieldId[]> => {
 	const names = await page
 		.locator('form input:not([type=hidden]), form ol input[type=hidden]')
 		.evaluateAll((inputs) => inputs.map((input) => input.getAttribute('name') ?? ''));
-	return [...new Set(names)] as FieldId[];
+	return [...new Set(names)].filter(isFieldId);
 };
 
 /** Puts a list in order with its Up buttons, as a person does; without JavaScript each press is a round trip. */

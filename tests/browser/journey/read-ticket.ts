@@ -1,4 +1,3 @@
-import type { Page } from '@playwright/test';
 import {
 	BLOTTERS,
 	BREATHING,
@@ -21,10 +20,20 @@ import {
 } from '$lib/engine';
 import { format, ticket, type Lang } from '$lib/i18n';
 import { keyOf, keysIn } from './table-words';
-import { ticketRows, type Rows } from './ticket-rows';
+import type { Rows, TicketRows } from './ticket-rows';
 
 const DAY = 86_400_000;
 const NAMES = Object.fromEntries(Object.entries(SUBSTRATES).map(([id, { name }]) => [id, name]));
+
+/** The days around today by how they are printed. */
+const daysAround = (lang: Lang) =>
+	new Map(
+		Array.from({ length: 1601 }, (_, at) => {
+			const day = new Date(Date.now() + (at - 800) * DAY).toISOString().slice(0, 10);
+			return [format.date(day, lang), day] as const;
+		})
+	);
+const DAYS = { en: daysAround('en'), es: daysAround('es') };
 
 /** Reads what a ticket prints, the way a person does: by its labels, with the units printed beside the numbers. */
 class Reading {
@@ -49,14 +58,10 @@ class Reading {
 		const found = this.maybe(label);
 		return found === undefined ? null : this.number(found, dimension);
 	};
-	/** A printed day, found among the days around today. */
 	day = (text: string) => {
-		const today = Date.now();
-		for (let off = -800; off <= 800; off += 1) {
-			const day = new Date(today + off * DAY).toISOString().slice(0, 10);
-			if (format.date(day, this.lang) === text) return day;
-		}
-		throw new Error(`"${text}" is no day near today`);
+		const day = DAYS[this.lang].get(text);
+		if (!day) throw new Error(`"${text}" is no day near today`);
+		return day;
 	};
 }
 
@@ -101,9 +106,8 @@ function readFilm(text: string, lang: Lang): Job['film'] {
 	return { min: on.number(`${low} ${unit}`, 'length'), max: on.number(`${high} ${unit}`, 'length'), basis };
 }
 
-/** The job on the page, from nothing but what is printed there. */
-export async function readTicket(page: Page, lang: Lang): Promise<Job> {
-	const { number, head, sections } = await ticketRows(page);
+/** The job on a ticket, from nothing but what is printed there. */
+export function readTicket({ number, head, sections }: TicketRows, lang: Lang): Job {
 	const words = ticket[lang];
 	const at = (title: string) => new Reading(lang, sections.get(title) ?? new Map());
 	const [top, weather, shelf, bench, person] = [

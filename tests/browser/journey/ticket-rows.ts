@@ -3,10 +3,15 @@ import type { Page } from '@playwright/test';
 
 export type Rows = ReadonlyMap<string, string>;
 
-/** The job ticket as a person sees it: rows of the head, then of each section by its title. */
-export async function ticketRows(
-	page: Page
-): Promise<{ number: string; head: Rows; sections: Map<string, Rows> }> {
+/** A ticket as a person sees it: rows of the head, then of each section by its title. */
+export type TicketRows = {
+	readonly number: string;
+	readonly head: Rows;
+	readonly sections: ReadonlyMap<string, Rows>;
+};
+
+/** The job ticket on the page. */
+export async function ticketRows(page: Page): Promise<TicketRows> {
 	const { document } = new Window();
 	document.body.innerHTML = await page.content();
 	const sheet = document.querySelector('article');

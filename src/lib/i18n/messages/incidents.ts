@@ -69,6 +69,7 @@ const en = {
 	causesTitle: 'Likely causes',
 	causesIntro:
 		'The best fit to what is known comes first; the order says no more than that. A fit is only given where it holds for every example job that what is known goes with. Work down the list: make the test, enter what it showed.',
+	judgedOn: (date: string) => `Limits are those of the data sheets and shop values of ${date}.`,
 	direction: { low: 'too low or too short', high: 'too high or too long', wrong: 'not as the rule says' },
 	fit: {
 		shown: 'shown by its test',
@@ -222,6 +223,8 @@ const es = {
 	causesTitle: 'Causas probables',
 	causesIntro:
 		'Primero va la que mejor cuadra con lo que se sabe; el orden no dice más que eso. Solo se dice si cuadra donde vale para todos los trabajos de ejemplo compatibles con lo que se sabe. Baje por la lista: haga la prueba y registre qué mostró.',
+	judgedOn: (date: string) =>
+		`Los límites son los de las hojas técnicas y los valores del taller del ${date}.`,
 	direction: {
 		low: 'muy bajo o muy corto',
 		high: 'muy alto o muy largo',

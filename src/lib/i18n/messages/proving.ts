@@ -19,6 +19,7 @@ const en = {
 	state: {
 		open: 'Not proven yet.',
 		passed: 'Proven.',
+		undecided: 'The last run ended without a verdict.',
 		failed: 'The last run failed. You may try again later, after doing its lessons again.'
 	},
 	notInTraining: 'A supervisor has not admitted you to training in this competency yet.',
@@ -51,6 +52,8 @@ const en = {
 	giveUpTick: 'Tick the box to give up.',
 	settled: 'This drill has been handed in or has ended. Its result comes with the verdict.',
 	tampered: 'That form did not come from this page. Nothing was changed.',
+	noTicket:
+		'No ticket of this shop asks for this: the data sheets in force do not call for it. Tell your lead.',
 	unreadableStop: 'Some entries cannot be read. Correct them first.'
 };
 
@@ -75,6 +78,7 @@ const es = {
 	state: {
 		open: 'Todavía sin demostrar.',
 		passed: 'Demostrado.',
+		undecided: 'La última prueba terminó sin resultado.',
 		failed: 'La última prueba no se aprobó. Puede intentarlo más adelante, después de repetir sus lecciones.'
 	},
 	notInTraining: 'Un supervisor aún no le ha admitido a la capacitación de esta competencia.',
@@ -107,6 +111,8 @@ const es = {
 	giveUpTick: 'Marque la casilla para abandonar.',
 	settled: 'Este ejercicio ya se entregó o terminó. Su resultado llega con el de la prueba.',
 	tampered: 'Ese formulario no salió de esta página. No se cambió nada.',
+	noTicket:
+		'Ninguna orden de este taller pide esto: las hojas técnicas vigentes no lo exigen. Avise a su responsable.',
 	unreadableStop: 'Hay datos que no se pueden leer. Corríjalos primero.'
 } satisfies typeof en;
 

@@ -25,7 +25,7 @@ const en = {
 		`and ${count} more ${format.plural(count, 'en', { one: 'example job', other: 'example jobs' })}`,
 	moreExpectations: (count: number) =>
 		`${count} further ${format.plural(count, 'en', { one: 'answer', other: 'answers' })} on other example jobs ${format.plural(count, 'en', { one: 'is', other: 'are' })} not listed.`,
-	derivation: 'How this number came about',
+	derivation: 'How the numbers came about',
 	notCalledFor: 'On the example jobs no data sheet of this shop calls for it, so there is nothing to show.',
 	breaks: 'What breaks out',
 	direction: { low: 'Too low', high: 'Too high', wrong: 'Otherwise wrong' },
@@ -77,7 +77,7 @@ const es = {
 			one: 'Hay otra respuesta en otros trabajos de ejemplo que no se muestra.',
 			other: `Hay otras ${count} respuestas en otros trabajos de ejemplo que no se muestran.`
 		}),
-	derivation: 'De dónde sale este número',
+	derivation: 'De dónde salen los números',
 	notCalledFor:
 		'En los trabajos de ejemplo ninguna hoja técnica de este taller la pide, así que no hay nada que mostrar.',
 	breaks: 'Qué defecto aparece',

@@ -11,7 +11,6 @@ const en = {
 	access: 'Access',
 	auditorUntil: (date: string) => `may read until ${date}`,
 	auditorClosed: 'closed',
-	erasedOn: (date: string) => `erased on ${date}`,
 	noRole: 'none',
 	all: 'All people',
 
@@ -94,7 +93,6 @@ const es = {
 	access: 'Consulta',
 	auditorUntil: (date: string) => `puede leer hasta el ${date}`,
 	auditorClosed: 'cerrada',
-	erasedOn: (date: string) => `borrada el ${date}`,
 	noRole: 'ninguna',
 	all: 'Todas las personas',
 

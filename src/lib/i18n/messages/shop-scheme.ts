@@ -18,7 +18,7 @@ const en = {
 		notice: 'Notices before a date'
 	},
 	unit: {
-		share: (number: string, _value: number) => `${number} %`,
+		share: (number: string) => `${number} %`,
 		drills: (number: string, value: number) =>
 			`${number} ${format.plural(value, 'en', { one: 'drill', other: 'drills' })}`,
 		times: (number: string, value: number) =>
@@ -85,7 +85,7 @@ const es = {
 		notice: 'Avisos antes de una fecha'
 	},
 	unit: {
-		share: (number: string, _value: number) => `${number} %`,
+		share: (number: string) => `${number} %`,
 		drills: (number: string, value: number) =>
 			`${number} ${format.plural(value, 'es', { one: 'ejercicio', other: 'ejercicios' })}`,
 		times: (number: string, value: number) =>

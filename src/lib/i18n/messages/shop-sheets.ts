@@ -27,6 +27,9 @@ const en = {
 	export: 'Save as a file (JSON)',
 	importHere: 'Read a new revision from a file',
 	shown: (revision: number) => `Revision ${revision}`,
+	printed: 'Each number as the sheet prints it, its first day and its source',
+	amountOf: 'Number',
+	source: 'Source',
 	revisions: 'Revisions, the newest first',
 	revision: 'Revision',
 	from: 'From',
@@ -68,6 +71,7 @@ const en = {
 		curing: 'Flash and cure',
 		inspection: 'Inspection'
 	},
+	lineNeeded: 'No job can be worked out without this: copy it from the sheet.',
 	readMissing: 'Say what was read, or tick that it is from memory.',
 	readAndMemory: 'Either it was read or it is from memory: empty one of the two.',
 	beforeFirst: (date: string) =>
@@ -157,6 +161,9 @@ const es = {
 	export: 'Guardar como archivo (JSON)',
 	importHere: 'Leer una revisión nueva de un archivo',
 	shown: (revision: number) => `Revisión ${revision}`,
+	printed: 'Cada número como lo imprime la hoja, su primer día y su fuente',
+	amountOf: 'Número',
+	source: 'Fuente',
 	revisions: 'Revisiones, la más nueva primero',
 	revision: 'Revisión',
 	from: 'Desde',
@@ -199,6 +206,7 @@ const es = {
 		curing: 'Evaporación y curado',
 		inspection: 'Inspección'
 	},
+	lineNeeded: 'Sin esto no se puede calcular ningún trabajo: cópielo de la hoja.',
 	readMissing: 'Diga qué se leyó, o marque que es de memoria.',
 	readAndMemory: 'O se leyó, o es de memoria: vacíe uno de los dos.',
 	beforeFirst: (date: string) =>

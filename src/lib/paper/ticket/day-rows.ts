@@ -37,7 +37,7 @@ export const shelfRows = ({ shelf }: Job, { words, row, date, quantity, name }: 
 /** The equipment of the day. */
 export const benchRows = (
 	{ bench }: Job,
-	{ words, row, wide, quantity, name, names }: TicketWords
+	{ words, row, wide, quantity, engraved, name, names }: TicketWords
 ): Row[] => [
 	wide(words.media, names(MEDIA, bench.media)),
 	row(words.cabinet, name(CABINETS, bench.cabinet)),
@@ -47,7 +47,7 @@ export const benchRows = (
 	row(words.gauge, bench.gauge),
 	row(words.oven, bench.ovenUnit),
 	row(words.ovenVolume, quantity(bench.ovenVolume, 'volume')),
-	row(words.ovenLimit, quantity(bench.ovenSolventLimit, 'volume')),
+	row(words.ovenLimit, engraved(bench.ovenSolventLimit, 'volume', 'mL')),
 	row(words.booth, quantity(bench.boothSpeed, 'speed')),
 	wide(words.breathing, names(BREATHING, bench.breathing)),
 	row(words.clearance, quantity(bench.clearance, 'duration'))

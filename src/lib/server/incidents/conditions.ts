@@ -24,7 +24,7 @@ const known = v.nullish(v.number(), null);
 const quantity = v.strictObject({
 	kind: v.literal('quantity'),
 	value: v.number(),
-	typed: v.optional(v.string()),
+	typed: v.string(),
 	rounding: v.optional(v.number())
 });
 

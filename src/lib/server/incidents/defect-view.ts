@@ -13,7 +13,8 @@ export const defectView = (id: DefectId, lang: Lang) => ({
 	look: say(DEFECT_SHEETS[id].look, lang),
 	lookAlike: say(DEFECT_SHEETS[id].lookAlike, lang),
 	now: say(DEFECT_SHEETS[id].now, lang),
-	provenance: provenanceView(DEFECT_SHEETS_PROVENANCE)
+	// the sheets are text, which no shop value changes
+	provenance: { ...provenanceView(DEFECT_SHEETS_PROVENANCE), editable: false }
 });
 
 /** Every defect of the catalogue with its look, in the catalogue's order. */

@@ -1,3 +1,4 @@
+import { format } from '$lib/i18n';
 import type { Incident } from '$lib/records';
 import type { Reader } from '$lib/paper';
 import type { App } from '../app';
@@ -9,6 +10,7 @@ import { decisionView } from './decision-view';
 import { defectName, defectView, isDefect } from './defect-view';
 import { incidentCauses } from './incident-causes';
 import { incidentState } from './incident-list';
+import { judgedOn } from './judged-on';
 import { knownView } from './known-view';
 import { offeredRules } from './offered-rules';
 import { ruleLine } from './rule-line';
@@ -42,6 +44,7 @@ export function incidentView(app: App, incident: Incident, reader: Reader) {
 			...stamped(test),
 			note: test.note && shownText(app, test.note, lang)
 		})),
+		judgedOn: format.date(judgedOn(app, incident), lang),
 		causes: causeViews(causes, reader),
 		offered: offeredRules(causes, lang),
 		decided: decisionView(app, incident, reader),

@@ -10,7 +10,7 @@ export function knownView(app: App, known: Conditions, reader: Reader) {
 	const { lang } = reader;
 	const words = ticket[lang];
 	const { on, coating, material } = known;
-	const sheet = coating && on ? shopInForce(app, on).shop.sheets[coating] : undefined;
+	const sheet = coating ? shopInForce(app).shop.sheets[coating] : undefined;
 	return [
 		...(on ? [{ label: words.date, value: format.date(on, lang) }] : []),
 		...(coating ? [{ label: words.coating, value: sheet?.title ?? coating }] : []),

@@ -5,17 +5,17 @@ import type { App } from '../app';
 import { shopInForce } from '../shop-in-force';
 import { keepPractice } from './draft';
 
-/** Issues a ticket to practise on and answers its id. Undefined where the shop has no data sheet yet. */
+/** Issues a ticket to practise on and answers its id. Undefined where the shop has no data sheet that gets that far. */
 export async function issuePractice(
 	app: App,
 	person: string,
 	wish: { readonly breadth: Breadth; readonly station: Station | null }
 ): Promise<string | undefined> {
 	const { shop, refs } = shopInForce(app);
-	if (!Object.keys(shop.sheets).length) return undefined;
 	const attempt = randomUUID();
 	const seed = app.seed() & LARGEST_SEED;
 	const drill = makePracticeDrill({ seed, shop, ...wish });
+	if (!drill) return undefined;
 	await keepPractice(app, person, {
 		attempt,
 		seed,

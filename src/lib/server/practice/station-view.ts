@@ -12,7 +12,7 @@ function hintView(draft: PracticeDraft, id: FieldId, reader: Reader) {
 	const rules = demands.map(({ rule }) => ruleById(rule));
 	return {
 		step,
-		lessons: step >= 1 ? rules.map(({ lesson }) => `/${reader.lang}/lessons/${lesson}`) : [],
+		lessons: step >= 1 ? [...new Set(rules.map(({ lesson }) => `/${reader.lang}/lessons/${lesson}`))] : [],
 		rules:
 			step >= 2
 				? rules.map((rule) => ({ title: say(rule.title, reader.lang), why: say(rule.why, reader.lang) }))

@@ -22,26 +22,27 @@ function freshSeed({ locals: { app } }: RequestEvent, person: string): number {
 
 /**
  * Issues the next ticket of a run, drawn at random on the server. The seed and the expected answers go into the journal
- * and nowhere else. 'no-sheets' where the shop has no data sheet.
+ * and nowhere else. 'no-ticket' where the data sheets in force call for nothing the run is about.
  */
 export async function issueProving(
 	event: RequestEvent,
 	run: string
-): Promise<{ drill: string; outcome: Outcome } | 'no-sheets' | 'unknown-run'> {
+): Promise<{ drill: string; outcome: Outcome } | 'no-ticket' | 'unknown-run'> {
 	const { app } = event.locals;
 	const person = requirePerson(event).id;
 	const opened = app.journal.state.attempts.runs.get(run);
 	if (!opened || opened.person !== person) return 'unknown-run';
 	const { shop, refs } = shopInForce(app);
-	if (!Object.keys(shop.sheets).length) return 'no-sheets';
 
 	const seed = freshSeed(event, person);
-	const { job, plan, asked } = makeProvingDrill({
+	const made = makeProvingDrill({
 		seed,
 		competency: opened.competency as Proven,
 		shop,
 		...(opened.rules.length ? { rules: opened.rules } : {})
 	});
+	if (!made) return 'no-ticket';
+	const { job, plan, asked } = made;
 	const expected: Plan = { ...plan, fields: plan.fields.filter(({ field }) => asked.includes(field)) };
 	const given: Answers = Object.fromEntries(
 		Object.entries(rightAnswers(plan)).filter(([id]) => !(asked as readonly string[]).includes(id))

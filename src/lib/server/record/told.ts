@@ -20,10 +20,10 @@ const day = (on: string, { lang }: Teller) => format.date(on, lang);
 const area = (id: string, { lang }: Teller) => (terms[lang].station as Record<string, string>)[id] ?? id;
 const named = (table: Readonly<Record<string, { en: string; es: string }>>, id: string, { lang }: Teller) =>
 	Object.hasOwn(table, id) ? say(table[id]!, lang) : id;
-const rule = (id: string, teller: Teller) =>
-	named(Object.fromEntries(RULES.map((one) => [one.id, one.title])), id.split(':')[0]!, teller);
-const valueName = (id: string, teller: Teller) =>
-	named(Object.fromEntries(Object.entries(SHOP_VALUES).map(([key, { label }]) => [key, label])), id, teller);
+const RULE_TITLES = Object.fromEntries(RULES.map(({ id, title }) => [id, title]));
+const VALUE_LABELS = Object.fromEntries(Object.entries(SHOP_VALUES).map(([id, { label }]) => [id, label]));
+/** A test is named by its rule, with the direction it showed after a colon. */
+const rule = (id: string, teller: Teller) => named(RULE_TITLES, id.replace(/:.*/, ''), teller);
 const optional = (ref: TextRef | null, { text }: Teller) => ref && text(ref);
 
 /** The content of every kind of entry in short parts. A kind that is missing does not compile. */
@@ -35,7 +35,7 @@ export const TOLD: { readonly [K in EventKind]: Tell<K> } = {
 		words(t).from(day(effective, t))
 	],
 	'shop-value.set': ({ value, from, reason }, t) => [
-		valueName(value, t),
+		named(VALUE_LABELS, value, t),
 		words(t).from(day(from, t)),
 		optional(reason, t)
 	],

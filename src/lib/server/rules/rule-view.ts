@@ -52,7 +52,8 @@ export function ruleView(rule: Rule, examples: readonly RuleExample[], reader: R
 		why: say(rule.why, lang),
 		outcome: say(rule.outcome, lang),
 		evidence: say(rule.evidence, lang),
-		provenance: provenanceView(rule.provenance),
+		// of the rule itself; whether a lead may change a number stands with the number
+		provenance: { ...provenanceView(rule.provenance), editable: false },
 		lesson: `/${lang}/lessons/${rule.lesson}`,
 		expectations: expectations(rule, examples, reader),
 		breaks: DIRECTIONS.flatMap((direction) => {

@@ -1,7 +1,8 @@
 /** The lead's screen: what its pages show and what its forms do. */
 export { enterShop } from './enter';
 export { shopOverview } from './overview';
-export { today } from './today';
+export { doneOf } from './done';
+export { today as shopToday } from './today';
 export { addToShop } from './people/add-to-shop';
 export { changeRoles } from './people/change-roles';
 export { eraseFromShop } from './people/erase';
@@ -12,14 +13,15 @@ export { changeScheme } from './scheme/change-scheme';
 export { schemeView } from './scheme/scheme-view';
 export type { SentBack } from './sent-back';
 export { beginWithDemoSheets } from './sheets/add-demo-sheets';
-export { entriesOfSheet } from './sheets/entries-of-sheet';
 export { formatSchema, formatView } from './sheets/format-view';
 export { importFile } from './sheets/import-file';
+export { revisionWanted } from './sheets/revision-wanted';
 export { revisionsOf, sheetIn } from './sheets/revisions';
 export { saveSheetForm } from './sheets/save-sheet';
 export type { SheetEntries } from './sheets/sheet-fields';
 export { sheetFile } from './sheets/sheet-file';
-export { sheetForm, type LineForm } from './sheets/sheet-form';
+export type { LineForm } from './sheets/sheet-form';
+export { newSheetForm, nextSheetForm } from './sheets/sheet-form-page';
 export { sheetList } from './sheets/sheet-list';
 export { sheetPage } from './sheets/sheet-page';
 export { setGear } from './values/set-gear';

@@ -4,6 +4,7 @@ import { act } from '../act';
 import { typed } from '../typed';
 import { withTexts } from '../with-texts';
 import { CHANGES, STARTS, type Change } from './offered-acts';
+import { onSignOffOf } from './own-of';
 import { ownSecret } from './own-secret';
 import { readConflict } from './signature-form';
 
@@ -33,7 +34,7 @@ export async function changeSignOff(
 	return withTexts(app, { reason: typedReason }, lang, ({ reason }) => {
 		if (!reason) throw new Error('a reason that is not empty is kept');
 		const wish = { signOff: typed(form, 'signOff'), reason };
-		return act(event, CHANGES[change], wish, { what: change, person });
+		return act(event, onSignOffOf(person, CHANGES[change]), wish, { what: change, person });
 	});
 }
 
@@ -48,7 +49,7 @@ export async function signAsSecond(
 	const secret = await ownSecret(event, form, 'second-person');
 	if (secret) return { ok: false, secret };
 	const wish = { signOff: typed(form, 'signOff'), conflict };
-	return act(event, addSecondPerson, wish, { what: 'second-person', person });
+	return act(event, onSignOffOf(person, addSecondPerson), wish, { what: 'second-person', person });
 }
 
 /** Admits somebody to training in one area. */

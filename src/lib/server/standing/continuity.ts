@@ -15,6 +15,7 @@ import { act } from '../act';
 import type { App } from '../app';
 import { typed } from '../typed';
 import { momentOf } from './moment';
+import { onSignOffOf } from './own-of';
 
 /** Lines on the form: one job is enough, and more say more. */
 const LINES = [0, 1, 2, 3] as const;
@@ -65,4 +66,5 @@ export const confirm = (
 	event: RequestEvent,
 	person: string,
 	wish: { signOff: string; jobs: { job: string; on: string }[] }
-): Promise<Outcome> => act(event, confirmContinuity, wish, { what: 'confirm-continuity', person });
+): Promise<Outcome> =>
+	act(event, onSignOffOf(person, confirmContinuity), wish, { what: 'confirm-continuity', person });

@@ -1,8 +1,7 @@
 import { unitFor, unitOf, type DataSheet } from '$lib/engine';
 import { say } from '$lib/i18n';
 import { practicalPlan, type CompetencyId, type PracticalPlan } from '$lib/learning';
-import { windowText, type Reader } from '$lib/paper';
-import { provenanceView } from '$lib/paper';
+import { provenanceView, windowText, type Reader } from '$lib/paper';
 import type { App } from '../app';
 import { shopInForce } from '../shop-in-force';
 
@@ -55,5 +54,9 @@ export const heldText = (asked: Asked, reader: Reader) => ({
 		reader
 	),
 	provenance: provenanceView(asked.held.provenance),
-	unit: say(unitOf(asked.dimension, unitBeside(asked, reader)).label, reader.lang)
+	// a ratio is written 4:1, which needs no unit
+	unit:
+		asked.dimension === 'ratio'
+			? ''
+			: say(unitOf(asked.dimension, unitBeside(asked, reader)).label, reader.lang)
 });

@@ -1,5 +1,5 @@
 import { practical as words, refusalText, say, terms } from '$lib/i18n';
-import type { CompetencyId } from '$lib/learning';
+import { practicalGateNamed, practicalReadingNamed, type CompetencyId } from '$lib/learning';
 import { problemWords, type Reader } from '$lib/paper';
 import { dayOf, REASON_LENGTH, type Acting, type Refusal } from '$lib/records';
 import type { App } from '../app';
@@ -19,11 +19,20 @@ type Typed = Pick<ReadPractical, 'typed' | 'problems'>;
 
 const nothing: Typed = { typed: {}, problems: {} };
 
+/** A refusal with the gates and readings it names as the form calls them. */
+const inWords = ({ code, detail = [] }: Refusal, { lang }: Reader) => ({
+	code,
+	detail: detail.map((id) => {
+		const label = practicalReadingNamed(id)?.label ?? practicalGateNamed(id);
+		return label ? say(label, lang) : id;
+	})
+});
+
 const problemText = (problem: EntryProblem | undefined, reader: Reader): string | undefined => {
 	if (problem === undefined) return undefined;
 	if (typeof problem === 'object')
 		return 'refusal' in problem
-			? refusalText(problem.refusal, reader.lang)
+			? refusalText(inWords(problem.refusal, reader), reader.lang)
 			: problemWords(problem.quantity, reader);
 	return words[reader.lang].problem[problem];
 };

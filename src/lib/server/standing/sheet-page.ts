@@ -1,8 +1,7 @@
 import { say } from '$lib/i18n';
-import { competencies, meaningOfPass, meaningOfRun } from '$lib/learning';
+import { certificationStates, competencies, meaningOfPass, meaningOfRun } from '$lib/learning';
 import type { Reader } from '$lib/paper';
 import { schemeNamed, signOffOf, type SignOff } from '$lib/records';
-import { certificationStates } from '$lib/learning';
 import type { App } from '../app';
 import { nameOf } from '../shown-text';
 import { areasOf } from './areas';

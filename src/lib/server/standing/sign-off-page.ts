@@ -18,6 +18,7 @@ import type { App } from '../app';
 import { nameOf } from '../shown-text';
 import { areasOf } from './areas';
 import { momentOf } from './moment';
+import { onRefresherOf } from './own-of';
 import { practicalView } from './practical-view';
 import { drillLog, runEvidence } from './run-evidence';
 import { safetyView } from './safety-view';
@@ -35,7 +36,11 @@ function restsOn(state: State, person: string, incident: string | null, counted:
 function against(state: State, acting: Acting, person: string, competency: string, incident: string | null) {
 	const on = dayOf(state, acting.now);
 	const decision = incident
-		? signRefresher(state, { incident, conflict: UNDECLARED, watchedBy: [], on }, acting)
+		? onRefresherOf({ person, competency }, signRefresher)(
+				state,
+				{ incident, conflict: UNDECLARED, watchedBy: [], on },
+				acting
+			)
 		: signOff(
 				state,
 				{

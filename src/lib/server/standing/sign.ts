@@ -4,6 +4,7 @@ import type { CompetencyId } from '$lib/learning';
 import { signOff, signRefresher, type Outcome } from '$lib/records';
 import { act } from '../act';
 import { withTexts } from '../with-texts';
+import { onRefresherOf } from './own-of';
 import type { ReadSignature } from './signature-form';
 
 /** One person, one competency: a signature for the whole of it, or for the refresher of one incident. */
@@ -17,7 +18,7 @@ export function sign(
 	if (incident)
 		return act(
 			event,
-			signRefresher,
+			onRefresherOf({ person, competency }, signRefresher),
 			{ incident, conflict, watchedBy, on },
 			{ what: 'sign-refresher', person }
 		);

@@ -1,10 +1,12 @@
+import { mayAct } from '$lib/records';
 import { incidentList, requireRole } from '$lib/server';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = (event) => {
 	const who = requireRole(event, 'supervisor', 'auditor');
+	const { app, lang } = event.locals;
 	return {
-		incidents: incidentList(event.locals.app, event.locals.lang),
-		mayReport: who.roles.some((role) => role === 'supervisor' || role === 'lead')
+		incidents: incidentList(app, lang),
+		mayReport: mayAct(app.journal.state, who.id, 'supervisor', app.now().toISOString())
 	};
 };

@@ -231,6 +231,7 @@ describe('the open drill', () => {
 		const drill = await issue(shop, 'trn-1', await begin(shop, 'trn-1', 'curing'));
 		await shop.do(erasePerson, { person: 'trn-1' }, 'lead-1');
 		expect(codeOf(shop.ask(handInDrill, answer(drill, true), 'trn-1'))).toBe('person-erased');
+		expect(codeOf(shop.ask(giveUpDrill, { drill }, 'trn-1'))).toBe('person-erased');
 		shop.pass({ days: 1 });
 		await shop.try(lapse, null, 'program');
 		expect(shop.state.attempts.open.size).toBe(0);

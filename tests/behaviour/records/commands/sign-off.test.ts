@@ -3,6 +3,7 @@ import {
 	addSecondPerson,
 	erasePerson,
 	handInDrill,
+	openRun,
 	recordPractical,
 	reinstateSignOff,
 	setScheme,
@@ -22,7 +23,7 @@ import {
 	issue,
 	makeReady,
 	makeSigned,
-	openRun,
+	openRun as begin,
 	practical,
 	signature,
 	standing,
@@ -41,10 +42,10 @@ describe('a signature', () => {
 		});
 		await doLessons(shop, 'trn-1', 'mixing');
 		expect(missing()).toMatchObject({ refusal: { detail: ['verdict', 'safety-gate', 'practical'] } });
-		await workThrough(shop, 'trn-1', await openRun(shop, 'trn-1', 'mixing'));
+		await workThrough(shop, 'trn-1', await begin(shop, 'trn-1', 'mixing'));
 		expect(missing()).toMatchObject({ refusal: { detail: ['safety-gate', 'practical'] } });
 		for (const other of ['intake', 'curing'])
-			await workThrough(shop, 'trn-1', await openRun(shop, 'trn-1', other));
+			await workThrough(shop, 'trn-1', await begin(shop, 'trn-1', other));
 		expect(missing()).toMatchObject({ refusal: { detail: ['practical'] } });
 		const refusedOne = { ...practical(shop, 'trn-1', 'mixing', 'lead-1'), result: 'refused' as const };
 		await shop.do(recordPractical, refusedOne, 'lead-1');
@@ -159,7 +160,7 @@ describe('a signature', () => {
 	test('needs a reason where it passes something over', async () => {
 		const shop = await testShop();
 		await makeReady(shop, 'trn-1', 'mixing');
-		const run = await openRun(shop, 'trn-1', 'spraying');
+		const run = await begin(shop, 'trn-1', 'spraying');
 		await shop.do(handInDrill, answer(await issue(shop, 'trn-1', run), false, ['respirator']), 'trn-1');
 		expect(asked(shop)).toMatchObject({
 			refusal: { code: 'reason-missing', detail: ['safety-misses-since-pass'] }
@@ -200,7 +201,7 @@ describe('a signature', () => {
 			refusal: { code: 'parts-missing', detail: ['verdict', 'practical'] }
 		});
 		shop.pass({ days: 100 });
-		await workThrough(shop, 'trn-1', await openRun(shop, 'trn-1', 'mixing'));
+		await workThrough(shop, 'trn-1', await begin(shop, 'trn-1', 'mixing'));
 		await shop.do(recordPractical, practical(shop, 'trn-1', 'mixing', 'lead-1'), 'lead-1');
 		const [entry] = await shop.do(signOff, signature(shop, 'trn-1', 'mixing'), 'lead-1');
 		// lessons were not taken anew: the full evaluation still counts from the first signature
@@ -256,6 +257,10 @@ describe('what becomes of a signature', () => {
 		const shop = await testShop();
 		const id = await makeSigned(shop, 'trn-1', 'mixing');
 		await shop.do(withdrawSignOff, act(id), 'lead-1');
+		const run = { run: 'r', competency: 'mixing', incident: null };
+		expect(shop.ask(openRun, run, 'trn-1')).toMatchObject({
+			refusal: { code: 'wrong-state', detail: ['withdrawn'] }
+		});
 		const anew = { person: 'trn-1', area: 'mixing', how: 'new-application' as const };
 		expect(codeOf(shop.ask(startTraining, anew, 'sup-1'))).toBe('not-allowed');
 		expect(codeOf(shop.ask(startTraining, { ...anew, how: 'recertify' }, 'lead-1'))).toBe('wrong-state');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { METRIC } from '$lib/engine';
-import { refreshersDue } from '$lib/records';
+import { accept, refreshersDue, type JournalEvent } from '$lib/records';
 import { close } from '$lib/server/incidents/close';
 import { decideGap, decideSystem } from '$lib/server/incidents/decide';
 import { incidentView } from '$lib/server/incidents/incident-view';
@@ -125,6 +125,71 @@ test('no cause bears a name', async () => {
 	const { causes, offered, defect } = incidentView(app, now(), reader);
 	expect(causes.length).toBeGreaterThan(3);
 	expect(JSON.stringify([causes, offered, defect])).not.toContain('Tess');
+});
+
+test('a job from before the shop kept sheets is judged by its first ones', async () => {
+	const { app, report } = await reported();
+	const early = await report({ on: '2026-02-01', coating: 'demo-a-isocyanate' });
+	const view = incidentView(app, early, reader);
+	expect(view.judgedOn).toBe('Mar 2, 2026');
+	expect(view.causes[0]?.ways[0]?.fit).toBe('unchecked');
+});
+
+test('the refresher is followed from its run to its signature, and closing waits for that', async () => {
+	const { app, incident, now, as } = await reported();
+	await decideGap(as('sup'), incident, formOf({ rules: ['flash-time'], evidence: 'door log' }));
+	const enter = (...events: JournalEvent[]) => app.journal.act(() => accept(...events), 'trn');
+	const at = () => {
+		const { state, decided } = incidentView(app, now(), reader);
+		return [state, decided && 'refresher' in decided && decided.refresher];
+	};
+	const run = (id: string): JournalEvent => ({
+		event: 'proving.opened',
+		data: {
+			run: id,
+			person: 'trn',
+			competency: 'curing',
+			purpose: 'refresher',
+			incident: incident.incident,
+			rules: ['flash-time'],
+			plan: {},
+			scheme: { scheme: 's', version: 1, hash: 'a'.repeat(64) }
+		}
+	});
+	const verdict = (id: string, how: 'passed' | 'failed'): JournalEvent => ({
+		event: 'proving.concluded',
+		data: { run: id, person: 'trn', verdict: how, drills: 20, right: 20 }
+	});
+	const counts = formOf({ jobsChecked: '30', repeats: '0' });
+
+	expect(at()).toEqual(['refresher', 'none']);
+	await enter(run('r1'));
+	expect(at()).toEqual(['refresher', 'open']);
+	await enter(verdict('r1', 'failed'));
+	expect(at()).toEqual(['refresher', 'failed']);
+	await enter(run('r2'), verdict('r2', 'passed'));
+	expect(at()).toEqual(['to-sign', 'proven']);
+	expect(await close(as('sup'), now(), counts, reader)).toMatchObject({
+		refusal: { code: 'refresher-open' }
+	});
+	await enter({
+		event: 'refresher.signed',
+		data: {
+			incident: incident.incident,
+			person: 'trn',
+			competency: 'curing',
+			run: 'r2',
+			signer: 'lead',
+			meaning: 'approved',
+			conflict: { trained: false, lineManager: false, relative: false, paidByResult: false },
+			watchedBy: [],
+			nonIndependent: false,
+			foundingLead: true
+		}
+	});
+	expect(at()).toEqual(['to-close', 'signed']);
+	expect(await close(as('sup'), now(), counts, reader)).toMatchObject({ ok: true });
+	expect(at()[0]).toBe('closed');
 });
 
 describe('closing', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { celsius, DEMO_SHEETS, diagnose, minutes, type Answers, type Shop } from '$lib/engine';
+import { celsius, DEMO_SHEETS, diagnose, minutes, type Answers, type Second, type Shop } from '$lib/engine';
 import { readConditions, type Conditions } from '$lib/server/incidents/conditions';
 import { likelyCauses } from '$lib/server/incidents/likely-causes';
 
@@ -10,7 +10,9 @@ const shop: Shop = {
 };
 const sheet = DEMO_SHEETS.find(({ parts }) => parts === 2)!;
 const nothing: Conditions = readConditions({});
-const flash = (value: number): Answers => ({ 'flash-time': { kind: 'quantity', value } });
+const flash = (value: Second): Answers => ({
+	'flash-time': { kind: 'quantity', value, typed: 'as written' }
+});
 const of = (known: Partial<Conditions>, rule = 'flash-time', tests = {}) =>
 	likelyCauses('solvent-pop', { ...nothing, ...known }, tests, shop).find((cause) => cause.rule === rule);
 

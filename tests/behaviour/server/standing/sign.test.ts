@@ -4,7 +4,23 @@ import { ownSecret } from '$lib/server/standing/own-secret';
 import { sign } from '$lib/server/standing/sign';
 import { changeSignOff } from '$lib/server/standing/change-standing';
 import { testEvent } from '../test-event';
-import { AUDITOR, LEAD, makeReady, makeSigned, SUPERVISOR, TRAINEE, workedShop } from './worked-shop';
+import { METRIC } from '$lib/engine';
+import { decideIncident, reportIncident } from '$lib/records';
+import { signOffPage } from '$lib/server/standing/sign-off-page';
+import { todayView } from '$lib/server/standing/today-view';
+import {
+	act,
+	openRun,
+	OTHER,
+	workThrough,
+	AUDITOR,
+	LEAD,
+	makeReady,
+	makeSigned,
+	SUPERVISOR,
+	TRAINEE,
+	workedShop
+} from './worked-shop';
 
 const form = (entries: Record<string, string>) => {
 	const data = new FormData();
@@ -63,6 +79,59 @@ describe('a signature', () => {
 	});
 });
 
+describe('a refresher signature', () => {
+	const words = { text: 't-1', hash: 'a'.repeat(64), lang: 'en' as const };
+	const slipped = async () => {
+		const shop = await workedShop();
+		await makeSigned(shop, TRAINEE);
+		const incident = 'inc-1';
+		await act(
+			shop.app,
+			reportIncident,
+			{ incident, defect: 'soft-film', job: 'J-1', person: TRAINEE, conditions: {}, note: null },
+			SUPERVISOR
+		);
+		const gap = { cause: 'skill-gap', competency: 'mixing', rules: ['stir-time'] } as const;
+		await act(
+			shop.app,
+			decideIncident,
+			{ incident, evidence: words, ...gap, rules: [...gap.rules] },
+			SUPERVISOR
+		);
+		return { ...shop, incident };
+	};
+	const reader = { lang: 'en', units: METRIC } as const;
+
+	it('is taken once the rules were proven again, with the log of that run on the page', async () => {
+		const { app, incident } = await slipped();
+		const refresher = { ...about, incident };
+		const page = () => signOffPage(app, refresher, LEAD, reader);
+		expect(page().against).toMatchObject({ code: 'parts-missing', detail: ['verdict'] });
+		const run = await workThrough(app, TRAINEE, await openRun(app, TRAINEE, 'mixing', incident));
+		expect(page()).toMatchObject({ against: null, run: { run, purpose: 'refresher' }, practical: null });
+		expect(page().run?.log).toHaveLength(12);
+		const read = readSignature(form(entries({ incident })));
+		expect((await sign(testEvent(app, { person: LEAD }), refresher, read)).ok).toBe(true);
+		expect(app.journal.entries.at(-1)).toMatchObject({ event: 'refresher.signed', data: { run, incident } });
+		expect(todayView(app, TRAINEE, 'en').may.alone).toHaveLength(1);
+	});
+
+	it('is not taken on the page of another person or competency', async () => {
+		const { app, incident } = await slipped();
+		await workThrough(app, TRAINEE, await openRun(app, TRAINEE, 'mixing', incident));
+		const read = readSignature(form(entries({ incident })));
+		for (const wrong of [
+			{ person: OTHER, competency: 'mixing', incident },
+			{ person: TRAINEE, competency: 'curing', incident }
+		] as const) {
+			expect(signOffPage(app, wrong, LEAD, reader).against?.code).toBe('no-refresher-due');
+			expect(await sign(testEvent(app, { person: LEAD }), wrong, read)).toMatchObject({
+				refusal: { code: 'no-refresher-due' }
+			});
+		}
+	});
+});
+
 describe('the secret entered again', () => {
 	it('must be there and be the signer’s; wrong ones soon have to wait', async () => {
 		const { app } = await workedShop();
@@ -92,6 +161,10 @@ describe('changing a sign-off', () => {
 		});
 		const own = { change: 'suspend', reason: 'cracked film on two jobs', secret: 'grey masking tape' };
 		expect(await change(own, SUPERVISOR)).toMatchObject({ refusal: { code: 'not-allowed' } });
+		const elsewhere = form({ signOff, ...own, secret });
+		expect(await changeSignOff(testEvent(app, { person: LEAD }), elsewhere, OTHER)).toMatchObject({
+			refusal: { code: 'unknown-sign-off' }
+		});
 		expect((await change({ ...own, secret })).ok).toBe(true);
 		expect(app.journal.state.signOffs.byId.get(signOff)?.suspended).not.toBeNull();
 	});

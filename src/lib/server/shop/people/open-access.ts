@@ -1,6 +1,6 @@
 import { redirect, type ActionFailure, type RequestEvent } from '@sveltejs/kit';
 import { format, shop, shopPeople } from '$lib/i18n';
-import { addDays, isIsoDate } from '$lib/learning';
+import { isIsoDate } from '$lib/learning';
 import { openAuditor, type Refusal } from '$lib/records';
 import { act } from '../../act';
 import { requireRole } from '../../guard';
@@ -9,11 +9,12 @@ import { allTyped } from '../all-typed';
 import { refusedAt, sentBack, type SentBack } from '../sent-back';
 import { today } from '../today';
 
-/** The last moment of a day of the shop; where the clocks skip midnight, that of the hour skipped too. */
+const LAST_MINUTE_MS = 60_000 - 1;
+
+/** The last moment of a day of the shop. */
 const endOf = (day: string, timeZone: string): string | null => {
-	const next = addDays(day, 1);
-	const over = localInstant(next, '00:00', timeZone) ?? localInstant(next, '01:00', timeZone);
-	return over && new Date(Date.parse(over) - 1).toISOString();
+	const minute = localInstant(day, '23:59', timeZone);
+	return minute && new Date(Date.parse(minute) + LAST_MINUTE_MS).toISOString();
 };
 
 /** A lead opens the record to an auditor until the end of a day. */

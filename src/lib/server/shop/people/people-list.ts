@@ -1,6 +1,7 @@
 import type { Lang } from '$lib/i18n';
 import { rolesAt, type Person } from '$lib/records';
 import type { App } from '../../app';
+import { secretKindFor } from '../../secret-kind';
 import { nameOf } from '../../shown-text';
 
 /** One person of the record as the lead's screen shows them; days are in the shop's own time. */
@@ -9,6 +10,8 @@ const personLine = (app: App, person: Person, lang: Lang) => ({
 	name: nameOf(app, person.id, lang),
 	roles: person.roles,
 	lang: person.lang,
+	/** Whether what they sign in with is a PIN. */
+	pin: secretKindFor(person.roles) === 'pin',
 	secretSetAt: app.secrets.has(person.id) ? person.secretSetAt : null,
 	erasedAt: person.erasedAt,
 	auditor: person.roles.includes('auditor') && {

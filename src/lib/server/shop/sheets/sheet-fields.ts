@@ -27,6 +27,9 @@ type HeadField = (typeof HEAD)[number];
 
 export const fieldOf = (id: LineId, key: AmountKey | (typeof LINE_KEYS)[number]) => `${id}.${key}` as const;
 
+/** A line as a whole, which must not be taken for the statement of the same name (thinner). */
+export const lineOf = (id: LineId) => `line.${id}` as const;
+
 const LINE_FIELDS = LINE_IDS.flatMap((id) =>
 	[...amountKeys(id), ...LINE_KEYS].map((key) => fieldOf(id, key))
 );

@@ -14,7 +14,7 @@ import {
 } from '$lib/engine';
 import { say, sheets, shopSheets, type Lang } from '$lib/i18n';
 import { LINE_ROOMS, linesOf } from './line-rooms';
-import { amountKeys, fieldOf, NONE } from './sheet-fields';
+import { amountKeys, fieldOf, lineOf, NONE } from './sheet-fields';
 
 const options = (table: Readonly<Record<string, Text>>, lang: Lang) =>
 	Object.entries(table).map(([id, text]) => ({ id, label: say(text, lang) }));
@@ -25,7 +25,7 @@ const askedOf = (id: LineId): 'always' | 'two-part' | null => {
 };
 
 const lineForm = (id: LineId, lang: Lang) => ({
-	id,
+	id: lineOf(id),
 	label: say(SHEET_LINES[id].label, lang),
 	asked: askedOf(id),
 	amounts: amountKeys(id).map((key) => ({ name: fieldOf(id, key), label: shopSheets[lang].amount[key] })),

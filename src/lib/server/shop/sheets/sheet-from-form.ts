@@ -1,6 +1,8 @@
 import {
 	FAMILY_PARTS,
+	REQUIRED_LINES,
 	startDays,
+	TWO_PART_LINES,
 	validateSheet,
 	type DataSheet,
 	type Family,
@@ -11,9 +13,11 @@ import { format, say, shop, shopSheets, type Lang } from '$lib/i18n';
 import { isIsoDate } from '$lib/learning';
 import { lineFromForm } from './line-from-form';
 import { LINE_IDS } from './line-rooms';
-import { fieldOf, NONE, type AmountKey, type SheetEntries } from './sheet-fields';
+import { fieldOf, lineOf, NONE, type AmountKey, type SheetEntries } from './sheet-fields';
 
 type Lines = Partial<Record<LineId, readonly unknown[]>>;
+
+const CHOICES = ['family', 'basis', 'thinner', 'cup', 'filled'] as const;
 
 const orNull = (choice: string) => (choice === NONE ? null : choice);
 
@@ -39,7 +43,8 @@ function fieldAt(path: string, lines: Lines): string {
 	if (head !== 'lines') return head === 'parts' ? 'family' : head;
 	const id = line as LineId | undefined;
 	const revisions = id && lines[id];
-	if (!id || !revisions || key === undefined || Number(index) !== revisions.length - 1) return line ?? '';
+	if (!id) return '';
+	if (!revisions || key === undefined || Number(index) !== revisions.length - 1) return lineOf(id);
 	return key === 'provenance' ? fieldOf(id, 'read') : fieldOf(id, key as AmountKey | 'unit' | 'from');
 }
 
@@ -55,6 +60,18 @@ const placed = (found: readonly SheetProblem[], lines: Lines, lang: Lang) => {
 	for (const { path, text } of found) problems[fieldAt(path, lines)] ??= say(text, lang);
 	return problems;
 };
+
+/** What was left open: a choice not made, a line no sheet of this family can do without. */
+function missing(entries: SheetEntries, lines: Lines, lang: Lang): Record<string, string> {
+	const needed: readonly LineId[] = [
+		...REQUIRED_LINES,
+		...(FAMILY_PARTS[entries.family as Family] === 2 ? TWO_PART_LINES : [])
+	];
+	return Object.fromEntries([
+		...CHOICES.filter((name) => !entries[name]).map((name) => [name, shop[lang].choose]),
+		...needed.filter((id) => !lines[id]).map((id) => [lineOf(id), shopSheets[lang].lineNeeded])
+	]);
+}
 
 /**
  * Reads the form of a data sheet against the sheet it started from.
@@ -78,6 +95,7 @@ export function sheetFromForm(
 	const effective = effectiveProblem(entries.effective, checked.ok ? checked.sheet : null, lang);
 	const problems = {
 		...(checked.ok ? {} : placed(checked.problems, lines, lang)),
+		...missing(entries, lines, lang),
 		...unread,
 		...(effective ? { effective } : {})
 	};

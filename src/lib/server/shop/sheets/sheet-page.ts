@@ -2,6 +2,7 @@ import { sheetView, type Reader } from '$lib/paper';
 import type { App } from '../../app';
 import { nameOf } from '../../shown-text';
 import { today } from '../today';
+import { printedLines } from './printed-lines';
 import { revisionInForce, revisionsOf, sheetIn } from './revisions';
 
 /**
@@ -20,6 +21,7 @@ export const sheetPage = (app: App, id: string, wanted: number | null, reader: R
 	return {
 		...sheetView(sheetIn(shown), day, reader),
 		revision: shown.revision,
+		lines: printedLines(sheetIn(shown), reader.lang),
 		revisions: revisions
 			.map(({ revision, effective, at, by, contentHash }) => ({
 				revision,

@@ -1,6 +1,6 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { incidents, refusalText, shell } from '$lib/i18n';
-import type { Incident, Outcome, Role } from '$lib/records';
+import { shell } from '$lib/i18n';
+import { mayAct, type Incident, type Outcome, type Role } from '$lib/records';
 import {
 	close,
 	decideGap,
@@ -8,8 +8,8 @@ import {
 	incidentView,
 	readerOf,
 	recordTest,
-	refused,
 	requireRole,
+	sentBack,
 	type ToCorrect
 } from '$lib/server';
 import type { Actions, PageServerLoad } from './$types';
@@ -27,7 +27,7 @@ export const load: PageServerLoad = (event) => {
 	const { app, who } = event.locals;
 	return {
 		incident: incidentView(app, incident, readerOf(event)),
-		mayAct: who?.roles.some((role) => role === 'supervisor' || role === 'lead') ?? false
+		mayAct: mayAct(app.journal.state, who?.id ?? '', 'supervisor', app.now().toISOString())
 	};
 };
 
@@ -45,19 +45,9 @@ const doing = (at: keyof typeof SHOWN_AT, act: Act) => async (event: RequestEven
 	const incident = found(event, 'supervisor');
 	const { lang } = event.locals;
 	const form = await event.request.formData();
-	const done = await act(event, incident, form);
-	if (done !== 'tampered' && 'ok' in done && done.ok)
-		redirect(303, `/${lang}/incidents/${incident.incident}#${SHOWN_AT[at]}`);
-	const kept = Object.fromEntries([...form].filter(([, value]) => typeof value === 'string')) as Record<
-		string,
-		string
-	>;
-	const back = { at, kept, rules: form.getAll('rules').map(String) };
-	if (done === 'tampered') return fail(400, { ...back, problem: incidents[lang].tampered, problems: {} });
-	if ('problems' in done)
-		return fail(400, { ...back, problem: incidents[lang].correct, problems: done.problems });
-	const { status, data } = refused(done);
-	return fail(status, { ...back, problem: refusalText(data.refusal, lang), problems: {} });
+	const back = sentBack(form, await act(event, incident, form), lang);
+	if (back) return fail(back.status, { at, ...back });
+	redirect(303, `/${lang}/incidents/${incident.incident}#${SHOWN_AT[at]}`);
 };
 
 export const actions: Actions = {

@@ -1,5 +1,5 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { incidents, shell } from '$lib/i18n';
+import { incidents, refusalText, shell } from '$lib/i18n';
 import { dayOf } from '$lib/records';
 import {
 	blankReport,
@@ -43,15 +43,15 @@ export const actions: Actions = {
 		const id = chosen(event);
 		const reader = readerOf(event);
 		const draft = id && readReport(id, await event.request.formData(), reader);
-		if (!draft) return fail(400, { problem: incidents[lang].tampered });
+		if (!draft) return fail(400, { problem: incidents[lang].tampered, report: null });
 		const problems = reportProblems(app, draft, reader);
-		if (Object.keys(problems).length)
-			return fail(400, {
-				problem: incidents[lang].correct,
-				report: reportView(app, draft, problems, reader)
-			});
+		const report = reportView(app, draft, problems, reader);
+		if (Object.keys(problems).length) return fail(400, { problem: incidents[lang].correct, report });
 		const { incident, outcome } = await enterReport(event, draft);
-		if (!outcome.ok) return refused(outcome);
+		if (!outcome.ok) {
+			const { status, data } = refused(outcome);
+			return fail(status, { problem: refusalText(data.refusal, lang), report });
+		}
 		redirect(303, `/${lang}/incidents/${incident}`);
 	}
 };

@@ -1,5 +1,5 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { practice, refusals, shell } from '$lib/i18n';
+import { practice, refusalText, shell } from '$lib/i18n';
 import { sheetView, ticketView } from '$lib/paper';
 import {
 	atNext,
@@ -19,6 +19,7 @@ import {
 	withPosted,
 	type PracticeDraft
 } from '$lib/server';
+import { lessonTitles } from '../../people/lesson-titles';
 import type { Actions, PageServerLoad } from './$types';
 
 function inHand(event: RequestEvent) {
@@ -38,7 +39,8 @@ export const load: PageServerLoad = (event) => {
 		ticket: ticketView(draft.job, sheet, reader),
 		sheet: sheetView(sheet, draft.job.on, reader),
 		station: draft.handedIn ? null : stationView(draft, reader),
-		outcome: draft.handedIn ? outcomeView(draft, reader) : null
+		outcome: draft.handedIn ? outcomeView(draft, reader) : null,
+		titles: lessonTitles(reader.lang)
 	};
 };
 
@@ -47,7 +49,7 @@ const working =
 	(go: (draft: PracticeDraft, form: FormData) => PracticeDraft | undefined) =>
 	async (event: RequestEvent) => {
 		const { person, app, lang, draft, reader } = inHand(event);
-		if (draft.handedIn) return fail(409, { problem: refusals[lang]['drill-settled'] });
+		if (draft.handedIn) return fail(409, { problem: refusalText({ code: 'drill-settled' }, lang) });
 		const form = await event.request.formData();
 		const posted = withPosted(draft, form, reader);
 		const next = posted && go(posted, form);
@@ -66,7 +68,7 @@ export const actions: Actions = {
 	next: working(atNext),
 	finish: async (event) => {
 		const { person, app, lang, draft, reader } = inHand(event);
-		if (draft.handedIn) return fail(409, { problem: refusals[lang]['drill-settled'] });
+		if (draft.handedIn) return fail(409, { problem: refusalText({ code: 'drill-settled' }, lang) });
 		const posted = withPosted(draft, await event.request.formData(), reader);
 		if (!posted) return fail(400, { problem: practice[lang].tampered });
 		await keepPractice(app, person, posted);

@@ -1,5 +1,5 @@
 import { error, fail, redirect } from '@sveltejs/kit';
-import { practice, shell } from '$lib/i18n';
+import { proving, shell } from '$lib/i18n';
 import { issueProving, refused, requirePerson, runView } from '$lib/server';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -15,7 +15,7 @@ export const actions: Actions = {
 		const { lang } = event.locals;
 		const issued = await issueProving(event, event.params.run);
 		if (issued === 'unknown-run') error(404, shell[lang].problem[404].title);
-		if (issued === 'no-sheets') return fail(409, { problem: practice[lang].noSheets });
+		if (issued === 'no-ticket') return fail(409, { problem: proving[lang].noTicket });
 		if (!issued.outcome.ok) return refused(issued.outcome);
 		redirect(303, `/${lang}/proving/${event.params.run}/${issued.drill}`);
 	}

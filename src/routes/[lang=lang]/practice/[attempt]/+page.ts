@@ -1,0 +1,2 @@
+/** Steps can be dragged into order. */
+export const csr = true;
