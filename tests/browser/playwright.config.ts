@@ -39,6 +39,8 @@ export default defineConfig<{ lang: string; dataFolder: string }>({
 	forbidOnly: Boolean(process.env.CI),
 	reporter: [['list'], ['json', { outputFile: inCache('playwright.json') }]],
 	use: {
+		actionTimeout: 15_000,
+		navigationTimeout: 30_000,
 		launchOptions: {
 			executablePath: process.env.CHROMIUM_PATH,
 			args: [

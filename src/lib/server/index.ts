@@ -35,7 +35,7 @@ export { practiceDraft, practiceInHand, keepPractice, type PracticeDraft } from 
 export { handInPracticeDrill } from './practice/hand-in';
 export { issuePractice } from './practice/issue';
 export { outcomeView, stationView } from './practice/station-view';
-export { atNext, withCheck, withHint, withMove, withPosted } from './practice/work';
+export { atNext, unreadable, withCheck, withHint, withMove, withPosted } from './practice/work';
 export { keepProving, provingDraft, type ProvingDraft } from './proving/draft';
 export { drillView, ownDrill } from './proving/drill-view';
 export { handInProving, judge } from './proving/hand-in';

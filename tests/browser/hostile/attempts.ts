@@ -1,10 +1,10 @@
-import { allFiles, BROKEN, json, urlEncoded, type Body, type Fields } from './bodies';
-import type { PageForm } from './page-form';
+import { allFiles, BROKEN, json, tooLarge, urlEncoded, type Body, type Fields } from './bodies';
+import type { Entries } from './page-form';
 import type { Asked } from './send';
-import { isValidAfterAll, needsNothing } from './valid-after-all';
-import { UNKNOWN_NAMES, VALUES } from './values';
+import { isValidAfterAll, needsNothing, readsNothing } from './valid-after-all';
+import { UNKNOWN_NAMES, valueNamed, VALUES } from './values';
 
-/** One hostile post. */
+/** One hostile request. */
 export type Attempt = { readonly what: string; readonly asked: Asked };
 
 /** A form action at a real address, as one sender finds it. */
@@ -18,19 +18,25 @@ export type Target = {
 	readonly headers: Readonly<Record<string, string>>;
 	/** Names of the fields, whoever was shown them. */
 	readonly names: readonly string[];
+	/** Those of several boxes to tick. */
+	readonly boxes: readonly string[];
 	/** The form as this sender is shown it, filled in right; undefined where the page has none for them. */
-	readonly filled: PageForm['entries'] | undefined;
+	readonly filled: Entries | undefined;
+	/** Whether the page has any form for this sender: the work on it is theirs. */
+	readonly own: boolean;
 };
 
-/** A form with more fields than this gets one hostile value per field in turn instead of every value. */
-const MANY_FIELDS = 30;
-/** The huge values together would exceed what the server takes: what it does then is tried once, below. */
-const MOST_AT_ONCE = 4;
+/** Up to so many fields, each gets every value while the others are right; beyond, each gets a few values in turn. */
+const FEW_FIELDS = 8;
+const IN_TURN = 3;
+/** Huge values in so many fields are as much as the server takes; more than that is tried by itself. */
+const HUGE_AT_ONCE = 4;
 
-export const actionPath = (path: string, action: string): string =>
+const actionPath = (path: string, action: string): string =>
 	action === 'default' ? path : `${path}${path.includes('?') ? '&' : '?'}/${action}`;
 
-const post = ({ path, action, origin, headers }: Target, { type, bytes }: Body): Asked => ({
+/** A form action asked for with a body. */
+export const post = ({ path, action, origin, headers }: Target, { type, bytes }: Body): Asked => ({
 	method: 'POST',
 	path: actionPath(path, action),
 	headers: {
@@ -42,91 +48,115 @@ const post = ({ path, action, origin, headers }: Target, { type, bytes }: Body):
 	body: bytes
 });
 
-const isHuge = (name: string) => name.startsWith('huge');
-
 /** Every field with the same value. */
 function wholeForms(target: Target): Attempt[] {
 	const { at, names } = target;
-	return VALUES.filter(({ name }) => !names.every((field) => isValidAfterAll(at, field, name))).map((value) => {
-		const some = isHuge(value.name) ? names.slice(0, MOST_AT_ONCE) : names;
-		const fields = some.map((field) => [field, value] as const);
-		return { what: `every field ${value.name}`, asked: post(target, urlEncoded(fields)) };
-	});
+	if (names.length === 0) return [];
+	return VALUES.filter(({ name }) => !names.every((field) => isValidAfterAll(at, field, name, true))).map(
+		(value) => {
+			const some = value.name.startsWith('huge') ? names.slice(0, HUGE_AT_ONCE) : names;
+			const fields = some.map((field) => [field, value] as const);
+			return { what: `every field ${value.name}`, asked: post(target, urlEncoded(fields)) };
+		}
+	);
 }
+
+const valuesFor = (index: number, fields: number) =>
+	fields <= FEW_FIELDS
+		? VALUES
+		: Array.from({ length: IN_TURN }, (_, turn) => VALUES[(index * IN_TURN + turn) % VALUES.length]!);
 
 /** The form filled in right but for one field. */
 function oneWrong(target: Target): Attempt[] {
 	const { at, names, filled } = target;
 	if (!filled) return [];
 	const stands = (field: string) => filled.filter(([name]) => name === field).map(([, value]) => value);
-	return names.flatMap((field, index) => {
-		const values = names.length > MANY_FIELDS ? [VALUES[index % VALUES.length]!] : VALUES;
-		return values
-			.filter(({ name, text }) => !isValidAfterAll(at, field, name) && stands(field).join() !== text)
+	return names.flatMap((field, index) =>
+		valuesFor(index, names.length)
+			.filter(({ name, text }) => !isValidAfterAll(at, field, name, false) && stands(field).join() !== text)
 			.map((value) => {
 				const fields: Fields = [...filled.filter(([name]) => name !== field), [field, value]];
 				return { what: `${field}: ${value.name}`, asked: post(target, urlEncoded(fields)) };
-			});
-	});
+			})
+	);
 }
 
-/** Bodies that are no form of ours, whatever the fields. */
-function oddShapes(target: Target): Attempt[] {
-	const { at, names, filled } = target;
-	const [script, negative] = ['script', 'negative'].map((one) => VALUES.find(({ name }) => name === one)!);
-	const twice: Fields = names.flatMap((field) => [[field, script!] as const, [field, negative!] as const]);
-	const forms: Record<string, Body> = {
-		empty: urlEncoded([]),
+/** The form filled in right, with one box ticked that it does not have. */
+function oneBoxMore(target: Target): Attempt[] {
+	const { boxes, filled } = target;
+	if (!filled) return [];
+	return boxes.map((field) => ({
+		what: `one box more in ${field}`,
+		asked: post(target, urlEncoded([...filled, [field, valueNamed('script')]]))
+	}));
+}
+
+/** Forms with fields as no form of ours has them. */
+function oddForms(target: Target): Attempt[] {
+	const { at, names, own } = target;
+	const twice: Fields = names.flatMap((field) => [
+		[field, valueNamed('script')] as const,
+		[field, valueNamed('negative')] as const
+	]);
+	const unfilled = {
+		'no field': urlEncoded([]),
 		'unknown fields': urlEncoded(UNKNOWN_NAMES.map((name) => [name, 'lead']))
 	};
-	const bodies: Record<string, Body> = {
-		...(needsNothing(at, filled !== undefined) ? {} : forms),
-		...(names.every((field) => isValidAfterAll(at, field, 'script'))
-			? {}
-			: { 'every field twice': urlEncoded(twice), 'every field a file': allFiles(names) }),
-		'JSON instead of a form': json(filled ?? []),
-		...BROKEN
-	};
+	const repeated = { 'every field twice': urlEncoded(twice), 'every field a file': allFiles(names) };
+	const isFreeText = names.every((field) => isValidAfterAll(at, field, 'script', true));
+	const bodies = { ...(needsNothing(at, own) ? {} : unfilled), ...(isFreeText ? {} : repeated) };
 	return Object.entries(bodies).map(([what, body]) => ({ what, asked: post(target, body) }));
 }
 
+/** Bodies that are no form at all. */
+const noForms = (target: Target): Attempt[] =>
+	Object.entries({ JSON: json(target.filled ?? []), ...BROKEN }).map(([what, body]) => ({
+		what,
+		asked: post(target, body)
+	}));
+
 /** The form filled in right, sent from somewhere else. */
 function fromElsewhere(target: Target): Attempt[] {
-	const right = urlEncoded(target.filled ?? []);
-	const { origin: _, ...withoutOrigin } = post(target, right).headers;
-	return [
-		{ what: 'from another site', asked: post({ ...target, origin: 'http://hostile.invalid' }, right) },
-		{ what: 'from an opaque origin', asked: post({ ...target, origin: 'null' }, right) },
-		{ what: 'from nowhere', asked: { ...post(target, right), headers: withoutOrigin } },
-		{
-			what: 'with a referrer from elsewhere',
-			asked: { ...post(target, right), headers: { ...withoutOrigin, referer: 'http://hostile.invalid/' } }
-		}
-	];
+	const asked = post(target, urlEncoded(target.filled ?? []));
+	const { origin: _, ...unsigned } = asked.headers;
+	const elsewhere = 'http://hostile.invalid';
+	return Object.entries({
+		'another site': { ...unsigned, origin: elsewhere },
+		'an opaque origin': { ...unsigned, origin: 'null' },
+		nowhere: unsigned,
+		'another site by its referrer': { ...unsigned, referer: `${elsewhere}/` }
+	}).map(([from, headers]) => ({ what: `from ${from}`, asked: { ...asked, headers } }));
 }
 
-/** Actions no page has, names of JavaScript's own among them, and a language there is none of. */
-function toNowhere(target: Target): Attempt[] {
+/** The same hostile set for every form action. */
+export const hostileSet = (target: Target): Attempt[] => [
+	...(readsNothing(target.at, target.own)
+		? []
+		: [...wholeForms(target), ...oneWrong(target), ...oneBoxMore(target), ...oddForms(target)]),
+	...noForms(target),
+	...fromElsewhere(target)
+];
+
+/** A few of them, for an action met before at another place. */
+export const shortSet = (target: Target): Attempt[] =>
+	readsNothing(target.at, target.own)
+		? []
+		: [...wholeForms(target).filter((_, index) => index % 6 === 0), ...oddForms(target)];
+
+/** What is hostile about a page as a whole, whatever its actions: those it does not have, a language there is not. */
+export function aroundActions(target: Target): Attempt[] {
 	const right = urlEncoded(target.filled ?? []);
 	const to = (action: string) => ({ what: `action ${action}`, asked: post({ ...target, action }, right) });
 	const foreign = { ...target, path: target.path.replace(/^\/\w+/, '/xx') };
 	return [
 		...['nope', 'constructor', '__proto__', '../../sign-out', '%00'].map(to),
-		{ what: 'language xx', asked: post(foreign, right) }
+		{ what: 'language xx', asked: post(foreign, right) },
+		{ what: 'more than is taken', asked: post(target, tooLarge) }
 	];
 }
 
-/** The same hostile set for every form action, at a real address. */
-export const attemptsAt = (target: Target): Attempt[] => [
-	...wholeForms(target),
-	...oneWrong(target),
-	...oddShapes(target),
-	...fromElsewhere(target),
-	...toNowhere(target)
-];
-
-/** The form filled in right, at an address that is none. */
-export const attemptAtNoPlace = (target: Target): Attempt => ({
-	what: `at ${target.path.slice(0, 80)}`,
+/** The form filled in right, for an address that is none. */
+export const astray = (target: Target): Attempt => ({
+	what: 'an address that is none',
 	asked: post(target, urlEncoded(target.filled ?? []))
 });

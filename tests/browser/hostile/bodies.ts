@@ -41,9 +41,11 @@ export const BROKEN: Readonly<Record<string, Body>> = {
 		type: `multipart/form-data; boundary=${BOUNDARY}`,
 		bytes: `--${BOUNDARY}\r\ncontent-disposition: form-data; name="a"\r\n\r\nb`
 	},
-	'an unknown type': { type: 'application/x-hostile', bytes: Buffer.from([0xff, 0xfe, 0x00, 0x80]) },
-	'more than is taken': {
-		type: 'application/x-www-form-urlencoded',
-		bytes: `note=${'a'.repeat(600_000)}`
-	}
+	'an unknown type': { type: 'application/x-hostile', bytes: Buffer.from([0xff, 0xfe, 0x00, 0x80]) }
+};
+
+/** A form beyond what the server takes at all. */
+export const tooLarge: Body = {
+	type: 'application/x-www-form-urlencoded',
+	bytes: `note=${'a'.repeat(600_000)}`
 };

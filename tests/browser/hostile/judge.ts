@@ -42,8 +42,11 @@ function said(html: string, lang: Lang): string {
 	const alerts = html.split(/role="alert"[^>]*>/).slice(1);
 	// an alert is not told apart from what follows it; a little of that does no harm to finding words in it
 	if (alerts.length) return alerts.map((rest) => plain(rest.slice(0, 600))).join(' ');
-	const heading = plain(/<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '');
-	return titles(lang).some((title) => heading.includes(title)) ? heading : '';
+	// outside the languages of the address an error speaks both, one heading each
+	const headings = [...html.matchAll(/<h[12][^>]*>([\s\S]*?)<\/h[12]>/g)].map(([, heading]) =>
+		plain(heading!)
+	);
+	return headings.find((heading) => titles(lang).some((title) => heading.includes(title))) ?? '';
 }
 
 /** The language an answer is due in: the address's, else the one the sender asked for. */
@@ -53,7 +56,7 @@ export const dueIn = (path: string, wished: Lang): Lang => {
 };
 
 /** What is wrong with the page of a refusal; null when it says clearly, in the right language, what happened. */
-export function unclear({ headers, text }: Answer, lang: Lang): string | null {
+function unclear({ headers, text }: Answer, lang: Lang): string | null {
 	if (!headers['content-type']?.startsWith('text/html')) return `is ${headers['content-type']}, no page`;
 	const declared = /<html[^>]* lang="(\w*)"/.exec(text)?.[1];
 	if (declared !== lang) return `is a page in "${declared}", not in "${lang}"`;
@@ -64,17 +67,35 @@ export function unclear({ headers, text }: Answer, lang: Lang): string | null {
 }
 
 /** What must be in no answer at all; null when it is not. */
-export function dangerous({ status, headers, text }: Answer): string | null {
+function dangerous({ status, headers, text }: Answer): string | null {
 	if (status >= 500) return `failed: ${status}`;
 	if (text.includes('<script>alert(')) return 'carries what was typed as script';
 	if (JSON.stringify(headers).includes('hostile=1')) return 'carries what was typed as a header';
 	return null;
 }
 
-/** What is wrong with the answer to something that must not be done; null when nothing is. */
-export function complaint(answer: Answer, lang: Lang): string | null {
+const leadsTo = ({ status, headers }: Answer, path: string): boolean =>
+	status === 303 && (headers.location ?? '').split('?')[0] === path;
+
+/**
+ * What is wrong with the answer to something that must not be done; null when nothing is. Whoever has a proving drill
+ * open is led to the page that says so, whatever they send to a part of the book.
+ */
+export function taken(answer: Answer, lang: Lang): string | null {
 	const danger = dangerous(answer);
-	if (danger) return danger;
+	if (danger || leadsTo(answer, `/${lang}/closed-book`)) return danger;
 	if (answer.status < 400) return `was taken: ${answer.status} ${answer.headers.location ?? ''}`;
 	return unclear(answer, lang);
 }
+
+/** What is wrong with the answer to reading at an address that is none; nobody is led to signing in first. */
+export const found = (answer: Answer, lang: Lang): string | null =>
+	leadsTo(answer, `/${lang}/sign-in`) ? dangerous(answer) : taken(answer, lang);
+
+/** What is wrong with a page asked for with an odd query: it may well be shown, or else says why not. */
+export const broken = (answer: Answer, lang: Lang): string | null =>
+	dangerous(answer) ?? (answer.status >= 400 ? unclear(answer, lang) : null);
+
+/** What is wrong with the answer to a method there is none for. No page sends one, so none has to explain itself. */
+export const answered = (answer: Answer): string | null =>
+	dangerous(answer) ?? (answer.status >= 400 ? null : `was taken: ${answer.status}`);

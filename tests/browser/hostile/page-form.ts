@@ -12,6 +12,8 @@ export type PageForm = {
 	readonly entries: Entries;
 	/** Every name in it, those of boxes not ticked and of buttons too. */
 	readonly names: readonly string[];
+	/** Those of several boxes to tick. */
+	readonly boxes: readonly string[];
 };
 
 type Control = {
@@ -34,10 +36,17 @@ function targetOf(attribute: string, address: URL): { action: string; query: str
 const isSent = ({ type, tagName, checked }: Control) =>
 	tagName !== 'BUTTON' && type !== 'file' && (!['checkbox', 'radio'].includes(type) || checked);
 
+const boxesOf = (controls: readonly Control[]): string[] => {
+	const boxes = controls.filter(({ type }) => type === 'checkbox').map(({ name }) => name);
+	return [...new Set(boxes)].filter((name) => boxes.filter((one) => one === name).length > 1);
+};
+
 /** Every form on a page that posts to that page, once for each form action it can be sent to. */
 export function formsOn(html: string, address: URL): PageForm[] {
 	const { document } = new Window();
-	document.body.innerHTML = html.replace(/^[\s\S]*?<body[^>]*>/, '').replace(/<script[\s\S]*?<\/script>/g, '');
+	document.body.innerHTML = html
+		.replace(/^[\s\S]*?<body[^>]*>/, '')
+		.replace(/<script[\s\S]*?<\/script>/g, '');
 	return [...document.querySelectorAll('form')]
 		.filter((form) => form.getAttribute('method')?.toUpperCase() === 'POST')
 		.flatMap((form) => {
@@ -53,7 +62,10 @@ export function formsOn(html: string, address: URL): PageForm[] {
 				};
 			});
 			const named = controls.filter(({ name }) => name);
-			const goesTo = [form.getAttribute('action') ?? '', ...controls.flatMap(({ formAction }) => formAction ?? [])];
+			const goesTo = [
+				form.getAttribute('action') ?? '',
+				...controls.flatMap(({ formAction }) => formAction ?? [])
+			];
 			return [...new Set(goesTo)].flatMap((attribute) => {
 				// an empty action is the page itself, its query included
 				const target = targetOf(attribute || address.search || '', address);
@@ -61,7 +73,8 @@ export function formsOn(html: string, address: URL): PageForm[] {
 					? {
 							...target,
 							entries: named.filter(isSent).map(({ name, value }) => [name, value] as const),
-							names: [...new Set(named.map(({ name }) => name))]
+							names: [...new Set(named.map(({ name }) => name))],
+							boxes: boxesOf(named)
 						}
 					: [];
 			});

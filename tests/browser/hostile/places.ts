@@ -18,18 +18,20 @@ const places = (stock: Stock): Readonly<Record<string, readonly Place[]>> => ({
 	'rules/[id]': [{ params: { id: stock.rule } }],
 	'practice/[attempt]': [
 		{ params: { attempt: stock.practice.trainee } },
-		{ params: { attempt: stock.practice.other } }
+		{ params: { attempt: stock.practice.other } },
+		{ params: { attempt: stock.practice.handedIn } }
 	],
 	'proving/[run]': [{ params: { run: stock.runs.trainee } }, { params: { run: stock.runs.other } }],
 	'proving/[run]/[drill]': [
-		{ params: { run: stock.runs.other, drill: stock.drill } },
-		{ params: { run: stock.runs.other, drill: stock.drill }, query: '?review' },
-		{ params: { run: stock.runs.trainee, drill: stock.drill } }
+		{ params: { run: stock.runs.other, drill: stock.drills.open } },
+		{ params: { run: stock.runs.other, drill: stock.drills.settled } },
+		{ params: { run: stock.runs.trainee, drill: stock.drills.open } }
 	],
 	'incidents/new': [{ params: {}, query: `?defect=${stock.defect}` }],
 	'incidents/[id]': [
 		{ params: { id: stock.incidents.undecided } },
-		{ params: { id: stock.incidents.decided } }
+		{ params: { id: stock.incidents.decided } },
+		{ params: { id: stock.incidents.alsoUndecided } }
 	],
 	'people/[person]': people('demo-aprendiz', 'demo-lead'),
 	'people/[person]/sheet': people('demo-aprendiz', 'demo-lead'),

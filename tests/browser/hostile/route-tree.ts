@@ -53,7 +53,9 @@ const parse = (path: string) =>
 /** Every page, form action and endpoint there is, read from the folders of routes. */
 export function routeTree(folder: string): Route[] {
 	const routes = new Map<string, Route>();
-	for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((one) => ROUTE_FILE.test(one))) {
+	for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((one) =>
+		ROUTE_FILE.test(one)
+	)) {
 		const id = `/${dirname(path)}`.replace(/^\/\.$/, '/');
 		const before = routes.get(id) ?? { id, actions: [], methods: [] };
 		if (path.endsWith('.svelte')) {

@@ -15,6 +15,8 @@ export type Answer = {
 	readonly text: string;
 };
 
+class ClosedWhileIdle extends Error {}
+
 /**
  * Sends as any program could. Not a browser, nor Playwright's requests: both put right what is to arrive wrong
  * (`..` in a path, a missing content type, bytes that are no text).
@@ -22,7 +24,7 @@ export type Answer = {
 export const sender = (baseURL: string) => {
 	const agent = new Agent({ keepAlive: true, maxSockets: 4 });
 	const { hostname, port } = new URL(baseURL);
-	const send = ({ method, path, headers, body }: Asked): Promise<Answer> =>
+	const sendOnce = ({ method, path, headers, body }: Asked): Promise<Answer> =>
 		new Promise((resolve, reject) => {
 			const sent = request({ agent, hostname, port, method, path, headers }, (answer) => {
 				const chunks: Buffer[] = [];
@@ -36,8 +38,14 @@ export const sender = (baseURL: string) => {
 					})
 				);
 			});
-			sent.on('error', reject);
+			sent.on('error', (error) => reject(sent.reusedSocket ? new ClosedWhileIdle(error.message) : error));
 			sent.end(body);
+		});
+	// a kept connection may be closed by the other end just as it is used again
+	const send = (asked: Asked): Promise<Answer> =>
+		sendOnce(asked).catch((error) => {
+			if (error instanceof ClosedWhileIdle) return sendOnce(asked);
+			throw error;
 		});
 	return { send, close: () => agent.destroy() };
 };

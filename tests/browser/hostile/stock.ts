@@ -2,27 +2,38 @@ import type { Actor, Actors } from './actors';
 
 /** Work in hand of several people, so that every address can be filled with something real. */
 export type Stock = {
-	readonly practice: { readonly trainee: string; readonly other: string };
+	/** Tickets in hand of two trainees, and one of the lead that is handed in. */
+	readonly practice: { readonly trainee: string; readonly other: string; readonly handedIn: string };
 	readonly runs: { readonly trainee: string; readonly other: string };
-	/** The open proving drill of the other trainee. */
-	readonly drill: string;
-	readonly incidents: { readonly undecided: string; readonly decided: string };
+	/** Drills of the other trainee's run: one that was given up, and the one that is open. */
+	readonly drills: { readonly settled: string; readonly open: string };
+	readonly incidents: Readonly<Record<'undecided' | 'alsoUndecided' | 'decided', string>>;
 	readonly defect: string;
 	readonly sheet: string;
+	/** A file of a sheet the shop does not have yet. */
+	readonly sheetFile: string;
 	readonly values: readonly string[];
 	readonly lesson: string;
 	readonly rule: string;
 };
 
 /** Sends a form as a person would and answers where it led. */
-async function led({ browser, lang, name }: Actor, path: string, form: Record<string, string>): Promise<string> {
+async function led(
+	{ browser, lang, name }: Actor,
+	path: string,
+	form: Record<string, string>
+): Promise<string> {
 	const answer = await browser.post(`/${lang}${path}`, { form, maxRedirects: 0 });
 	const to = answer.headers().location;
 	if (answer.status() !== 303 || !to) throw new Error(`${path} led ${name} nowhere: ${answer.status()}`);
 	return to;
 }
 
-const lastOf = (address: string) => address.replace(/[?#].*/, '').split('/').at(-1)!;
+const lastOf = (address: string) =>
+	address
+		.replace(/[?#].*/, '')
+		.split('/')
+		.at(-1)!;
 
 /** What a page links to right under a path, in the page's order. */
 async function linkedFrom({ browser, lang }: Actor, page: string, under: string): Promise<string[]> {
@@ -47,21 +58,36 @@ export async function layInStock({ trainee, supervisor, lead, ...others }: Actor
 		lastOf(await led(actor, '/proving', { competency, incident: '' }));
 
 	// practice first: the book is closed to whoever has a proving drill open
-	const practice = { trainee: await practise(trainee), other: await practise(other) };
+	const practice = {
+		trainee: await practise(trainee),
+		other: await practise(other),
+		handedIn: await practise(lead)
+	};
+	await led(lead, `/practice/${practice.handedIn}?/finish`, {});
 	const runs = { trainee: await startRun(trainee, 'curing'), other: await startRun(other, 'mixing') };
-	const drill = lastOf(await led(other, `/proving/${runs.other}`, {}));
+	const issue = async () => lastOf(await led(other, `/proving/${runs.other}`, {}));
+	const settled = await issue();
+	await led(other, `/proving/${runs.other}/${settled}?/giveup`, { sure: 'yes' });
+	const drills = { settled, open: await issue() };
 
 	const defect = 'orange-peel';
 	const undecided = await report(supervisor, defect, 'J-1001');
+	const alsoUndecided = await report(supervisor, defect, 'J-1003');
 	const decided = await report(supervisor, defect, 'J-1002');
-	await led(supervisor, `/incidents/${decided}?/system`, { evidence: 'Air was wet.', action: 'Drain fitted.' });
+	await led(supervisor, `/incidents/${decided}?/system`, {
+		evidence: 'Air was wet.',
+		action: 'Drain fitted.'
+	});
+
+	const sheet = (await linkedFrom(lead, '/shop/sheets', '/shop/sheets/'))[0]!;
+	const file = await (await lead.browser.get(`/${lead.lang}/shop/sheets/${sheet}/file`)).text();
 
 	const values = await linkedFrom(lead, '/shop/values', '/shop/values/');
 	const first = (prefix: string) => values.find((id) => id.startsWith(prefix)) ?? values[0]!;
 	return {
-		...{ practice, runs, drill, defect, incidents: { undecided, decided } },
+		...{ practice, runs, drills, defect, incidents: { undecided, alsoUndecided, decided } },
 		values: [first('cap.'), first('blast.pressure')],
-		sheet: (await linkedFrom(lead, '/shop/sheets', '/shop/sheets/'))[0]!,
+		...{ sheet, sheetFile: file.replaceAll(`"${sheet}"`, '"demo-z-new"') },
 		lesson: (await linkedFrom(trainee, '/lessons', '/lessons/'))[0]!,
 		rule: (await linkedFrom(trainee, '/rules', '/rules/')).find((id) => id !== 'numbers')!
 	};

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Actor, Actors } from './actors';
 import type { FilledIn } from './filled-in';
-import { formsOn, type PageForm } from './page-form';
+import { formsOn, type Entries, type PageForm } from './page-form';
 import { pathOf, placesOf, type Place } from './places';
 import type { Route } from './route-tree';
 import type { Stock } from './stock';
@@ -15,8 +15,15 @@ export type Action = {
 	readonly at: string;
 	readonly place: Place;
 	readonly names: readonly string[];
-	readonly shown: ReadonlyMap<Actor, PageForm['entries']>;
+	readonly boxes: readonly string[];
+	readonly shown: ReadonlyMap<Actor, Entries>;
+	/** Whoever is shown any form on the page. */
+	readonly own: ReadonlySet<Actor>;
+	/** Whether this is the first place at which the action is met, or the first at which its form is shown. */
+	readonly first: boolean;
 };
+
+type Pages = ReadonlyMap<Actor, readonly PageForm[]>;
 
 const named = ({ id }: Route, action: string) => `${id.replace('/[lang=lang]/', '')} ?/${action}`;
 
@@ -27,14 +34,25 @@ function namesWritten(folder: string, { id }: Route): string[] {
 	const found = components.flatMap((file) => [
 		...readFileSync(join(at, file), 'utf8').matchAll(/\bname(?:="|: ')([\w.-]+)["']/g)
 	]);
-	return [...new Set(found.map(([, name]) => name!))];
+	return found.map(([, name]) => name!);
 }
 
-/** Puts what a person would type over what stands in a form. */
-function fillIn(entries: PageForm['entries'], filled: FilledIn): PageForm['entries'] {
-	const left = entries.filter(([name]) => !(name in filled));
-	return [...left, ...Object.entries(filled)];
+const fillIn = (entries: Entries, filled: FilledIn): Entries => [
+	...entries.filter(([name]) => !(name in filled)),
+	...Object.entries(filled)
+];
+
+async function look(route: Route, place: Place, actors: Actors, baseURL: string): Promise<Pages> {
+	const pages = new Map<Actor, PageForm[]>();
+	for (const actor of Object.values(actors)) {
+		const path = pathOf(route, place, actor.lang);
+		const page = await actor.browser.get(path, { maxRedirects: 0 });
+		if (page.status() === 200) pages.set(actor, formsOn(await page.text(), new URL(path, baseURL)));
+	}
+	return pages;
 }
+
+const unique = (names: readonly string[]) => [...new Set(names)];
 
 /** Looks at every page with a form action, as everybody, and notes the forms they are shown. */
 export async function survey(
@@ -43,31 +61,37 @@ export async function survey(
 	baseURL: string
 ): Promise<Action[]> {
 	const found: Action[] = [];
-	const names = new Map<string, Set<string>>();
-	for (const route of routes.filter(({ actions }) => actions.length))
-		for (const place of placesOf(route, stock)) {
-			const pages = new Map<Actor, PageForm[]>();
-			for (const actor of Object.values(actors)) {
-				const path = pathOf(route, place, actor.lang);
-				const page = await actor.browser.get(path, { maxRedirects: 0 });
-				if (page.status() === 200) pages.set(actor, formsOn(await page.text(), new URL(path, baseURL)));
-			}
-			for (const action of route.actions) {
-				const at = named(route, action);
-				const known = names.get(at) ?? new Set<string>();
-				names.set(at, known);
-				const shown = new Map<Actor, PageForm['entries']>();
-				for (const [actor, forms] of pages) {
-					const form = forms.find((one) => one.action === action);
-					if (!form) continue;
-					form.names.forEach((name) => known.add(name));
-					shown.set(actor, fillIn(form.entries, filled[at] ?? {}));
-				}
-				found.push({ route, action, at, place, shown, names: [] });
+	for (const route of routes.filter(({ actions }) => actions.length)) {
+		const looks: [Place, Pages][] = [];
+		for (const place of placesOf(route, stock))
+			looks.push([place, await look(route, place, actors, baseURL)]);
+		const everywhere = looks.flatMap(([, pages]) => [...pages.values()].flat());
+		for (const action of route.actions) {
+			const at = named(route, action);
+			const met = { anywhere: false, shown: false };
+			for (const [place, pages] of looks) {
+				const forms = [...pages].flatMap(([actor, all]) => {
+					const form = all.find((one) => one.action === action);
+					return form ? [[actor, form] as const] : [];
+				});
+				const isShown = forms.length > 0;
+				const own = new Set([...pages].filter(([, all]) => all.length).map(([actor]) => actor));
+				const here = forms.map(([, form]) => form);
+				// a form nobody is shown here: as elsewhere on the route, else as it is written
+				const elsewhere = everywhere.filter((form) => form.action === action);
+				const known = [here, elsewhere, everywhere].find((some) => some.length) ?? [];
+				const names = known.flatMap((form) => form.names);
+				found.push({
+					...{ route, action, at, place, own },
+					shown: new Map(forms.map(([actor, { entries }]) => [actor, fillIn(entries, filled[at] ?? {})])),
+					names: unique(names.length ? names : namesWritten(folder, route)),
+					boxes: unique(here.flatMap((form) => form.boxes)),
+					first: !met.anywhere || (isShown && !met.shown)
+				});
+				met.anywhere = true;
+				met.shown ||= isShown;
 			}
 		}
-	return found.map((one) => {
-		const seen = [...(names.get(one.at) ?? [])];
-		return { ...one, names: seen.length ? seen : namesWritten(folder, one.route) };
-	});
+	}
+	return found;
 }

@@ -39,8 +39,18 @@ export const VALUES = [
 
 export type ValueName = (typeof VALUES)[number]['name'];
 
+export const valueNamed = (wanted: ValueName): Value => VALUES.find(({ name }) => name === wanted)!;
+
 /** Fields that no form of ours has, and names that mean something to JavaScript itself. */
-export const UNKNOWN_NAMES = ['__proto__', 'constructor', 'toString', 'person[]', 'a.b.c', 'actor', ''] as const;
+export const UNKNOWN_NAMES = [
+	'__proto__',
+	'constructor',
+	'toString',
+	'person[]',
+	'a.b.c',
+	'actor',
+	''
+] as const;
 
 /** What stands in an address where an id belongs, percent-encoded, wrongly too. */
 export const IDS = [

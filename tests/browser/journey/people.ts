@@ -4,8 +4,8 @@ import type { Lang } from '$lib/i18n';
 /** The demo crew, with the secrets the sign-in page shows. */
 export const CREW = {
 	trainee: { id: 'demo-trainee', secret: '2580' },
-	supervisor: { id: 'demo-supervisor', secret: 'grey masking tape' },
-	lead: { id: 'demo-lead', secret: 'nine copper racks' }
+	/** The founding lead, who also supervises: the only one who may sign before anybody has been signed for. */
+	supervisor: { id: 'demo-lead', secret: 'nine copper racks' }
 } as const;
 
 /** Whoever is at the PC hands over to somebody else. */

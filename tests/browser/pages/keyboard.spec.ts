@@ -23,7 +23,11 @@ test('signs in, issues a ticket, fills in a station, takes a hint and checks, wi
 
 	const station = page.locator('form#station');
 	// a ticket that has to be refused asks less at this station
-	for (let tickets = 0; tickets < 12 && (await station.locator('fieldset ol li button').count()) === 0; tickets += 1) {
+	for (
+		let tickets = 0;
+		tickets < 12 && (await station.locator('fieldset ol li button').count()) === 0;
+		tickets += 1
+	) {
 		await tabTo(
 			page,
 			page.locator('.across').getByRole('link', { name: shell.en.screen.practice, exact: true })

@@ -14,7 +14,8 @@ export async function signInAs(page: Page, lang: Lang, name: string): Promise<st
 	await page.goto(`/${lang}/sign-in`);
 	const row = page.locator('section[aria-labelledby="demo-people"] tr', { hasText: name });
 	const secret = await row.locator('td').last().innerText();
-	await page.locator('main .crew').getByRole('link', { name, exact: true }).click();
-	await signInWith(page, lang, new URL(page.url()).searchParams.get('who')!, secret);
+	const link = page.locator('main .crew').getByRole('link', { name, exact: true });
+	const address = new URL((await link.getAttribute('href'))!, page.url());
+	await signInWith(page, lang, address.searchParams.get('who')!, secret);
 	return secret;
 }

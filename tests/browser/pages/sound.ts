@@ -8,7 +8,11 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const WIDE = { width: 1280, height: 800 };
 const NARROW = { width: 320, height: 640 };
 
-const told = (violations: Awaited<ReturnType<AxeBuilder['analyze']>>['violations']) =>
+/** What passes is not listed: that alone halves the time. */
+const axe = (page: Page) =>
+	new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ['violations'] });
+
+const told = ({ violations }: Awaited<ReturnType<AxeBuilder['analyze']>>) =>
 	violations.flatMap(({ id, nodes }) => nodes.map(({ target, html }) => `${id}: ${target} ${html}`));
 
 /** What sticks out to the right of the screen, by its tag and class. */
@@ -35,17 +39,13 @@ export async function expectSound(page: Page, lang: Lang) {
 	await expect.soft(page, `title of ${at}`).toHaveTitle(/\S/);
 	expect.soft(BANNED.exec(await wordsOn(page))?.[0], `a word not used here, on ${at}`).toBeUndefined();
 
-	const inLight = await new AxeBuilder({ page }).setLegacyMode(true).withTags(TAGS).analyze();
-	expect.soft(told(inLight.violations), `axe on ${at}`).toEqual([]);
+	expect.soft(told(await axe(page).withTags(TAGS).analyze()), `axe on ${at}`).toEqual([]);
 
 	await page.setViewportSize(NARROW);
 	await page.emulateMedia({ colorScheme: 'dark' });
 	expect.soft(await tooWide(page), `wider than 320 px on ${at}`).toEqual([]);
-	const inDark = await new AxeBuilder({ page })
-		.setLegacyMode(true)
-		.withRules(['color-contrast', 'target-size'])
-		.analyze();
-	expect.soft(told(inDark.violations), `axe in the dark at 320 px on ${at}`).toEqual([]);
+	const inDark = await axe(page).withRules(['color-contrast', 'target-size']).analyze();
+	expect.soft(told(inDark), `axe in the dark at 320 px on ${at}`).toEqual([]);
 	await page.emulateMedia({ colorScheme: 'light' });
 	await page.setViewportSize(WIDE);
 }

@@ -46,7 +46,7 @@ export function visits(shop: FilledShop): Readonly<Record<string, readonly Visit
 		'/practice/[attempt]': [...visit('supervisor', shop.inHand), ...visit('lead', shop.handedIn)],
 		'/proving': visit('proving', '/proving'),
 		'/proving/[run]': visit('proving', shop.drill.replace(/\/[^/]+$/, '')),
-		'/proving/[run]/[drill]': visit('proving', shop.drill, `${shop.drill}?review`),
+		'/proving/[run]/[drill]': visit('proving', shop.drill, `${shop.drill}?review=`),
 		'/record': [...visit('lead', '/record'), ...visit('auditor', '/record')],
 		'/record/verify': visit('auditor', '/record/verify'),
 		'/rules': visit('nobody', '/rules'),

@@ -28,6 +28,7 @@ const en = {
 	checkedFindings: (count: number) =>
 		count === 1 ? 'One entry is outside its window.' : `${count} entries are outside their windows.`,
 	tampered: 'That form did not come from this page. Nothing was changed.',
+	unreadable: 'Some entries cannot be read. Correct them first.',
 	doneTitle: 'Handed in',
 	result: {
 		clear: 'Everything was in its window.',
@@ -73,6 +74,7 @@ const es = {
 	checkedFindings: (count: number) =>
 		count === 1 ? 'Un dato está fuera de su ventana.' : `${count} datos están fuera de sus ventanas.`,
 	tampered: 'Ese formulario no salió de esta página. No se cambió nada.',
+	unreadable: 'Hay datos que no se pueden leer. Corríjalos primero.',
 	doneTitle: 'Entregado',
 	result: {
 		clear: 'Todo estuvo dentro de su ventana.',

@@ -1,6 +1,7 @@
 import { incidents, refusalText, type Lang } from '$lib/i18n';
 import type { Outcome } from '$lib/records';
 import { refused } from '../refused';
+import { typed } from '../typed';
 import type { ToCorrect } from './to-correct';
 
 /** A form that was not entered, as it goes back to its page: why, and everything that was typed. */
@@ -13,8 +14,11 @@ export type SentBack = {
 	readonly rules: readonly string[];
 };
 
+/** Every field of the forms of an incident; what else a form brings along is not sent back. */
+const FIELDS = ['rule', 'shown', 'note', 'evidence', 'action', 'jobsChecked', 'repeats'];
+
 const textsOf = (form: FormData): Record<string, string> =>
-	Object.fromEntries([...form].filter((entry): entry is [string, string] => typeof entry[1] === 'string'));
+	Object.fromEntries(FIELDS.map((field) => [field, typed(form, field)]));
 
 /** What to send back for an act that was not done; null when it was. */
 export function sentBack(

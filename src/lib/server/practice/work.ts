@@ -10,6 +10,10 @@ export function withPosted(draft: PracticeDraft, form: FormData, reader: Reader)
 	return entries && { ...draft, entries: { ...draft.entries, ...entries } };
 }
 
+/** Whether an entry of the station in hand cannot be read. */
+export const unreadable = ({ plan, stations, at, entries }: PracticeDraft): boolean =>
+	fieldsAt(plan, stations[at]!).some((id) => entries[id]?.problem);
+
 /** One Up or Down pressed without JavaScript; undefined where no such button is on the sheet in hand. */
 export function withMove(draft: PracticeDraft, pressed: string, form: FormData): PracticeDraft | undefined {
 	const moved = movedOrder(pressed, form);

@@ -1,8 +1,7 @@
-import type { QuantityProblem } from '$lib/engine';
 import { isIsoDate, practicalEntries, type PracticalEntry } from '$lib/learning';
 import type { Reader } from '$lib/paper';
 import { isId, type Refusal } from '$lib/records';
-import { typed } from '../typed';
+import { EntrySheet } from './entry-sheet';
 import { localInstant } from './local-instant';
 import { unitBeside, type PracticalBench } from './practical-bench';
 import { readValues } from './read-values';
@@ -13,19 +12,6 @@ type Seen = (typeof SEEN)[number];
 /** Lines for instruments on the form. */
 export const INSTRUMENT_LINES = [0, 1, 2, 3] as const;
 
-const LONGEST = 2000;
-
-export type EntryProblem =
-	| 'unanswered'
-	| 'empty'
-	| 'too-few'
-	| 'not-a-day'
-	| 'not-a-time'
-	| 'not-an-id'
-	| 'no-instrument'
-	| { readonly quantity: QuantityProblem }
-	| { readonly refusal: Refusal };
-
 export const gateField = (id: string) => `gate-${id}`;
 export const readingField = (id: string, place: number) => `reading-${id}-${place}`;
 
@@ -35,26 +21,7 @@ const listed = (text: string) =>
 		.filter(Boolean)
 		.slice(0, 20);
 
-/** Collects what was typed and what is wrong with it, field by field. */
-class Sheet {
-	readonly typed: Record<string, string> = {};
-	readonly problems: Record<string, EntryProblem> = {};
-	readonly #form: FormData;
-
-	constructor(form: FormData) {
-		this.#form = form;
-	}
-
-	take(name: string): string {
-		return (this.typed[name] = typed(this.#form, name).slice(0, LONGEST));
-	}
-
-	wrong(name: string, problem: EntryProblem): void {
-		this.problems[name] ??= problem;
-	}
-}
-
-function readGates(sheet: Sheet, { plan }: PracticalBench) {
+function readGates(sheet: EntrySheet, { plan }: PracticalBench) {
 	return plan.gates.map(({ id, critical }) => {
 		const seen = sheet.take(gateField(id));
 		if (!(SEEN as readonly string[]).includes(seen)) sheet.wrong(gateField(id), 'unanswered');
@@ -64,7 +31,7 @@ function readGates(sheet: Sheet, { plan }: PracticalBench) {
 
 /** A practical that is refused may end early, so only an accepted one needs every reading. */
 function readReadings(
-	sheet: Sheet,
+	sheet: EntrySheet,
 	{ plan }: PracticalBench,
 	reader: Reader,
 	complete: boolean
@@ -88,7 +55,7 @@ function readReadings(
 	});
 }
 
-function readTakenAt(sheet: Sheet, timeZone: string): string {
+function readTakenAt(sheet: EntrySheet, timeZone: string): string {
 	const [day, time] = [sheet.take('day').trim(), sheet.take('time').trim()];
 	if (!isIsoDate(day)) {
 		sheet.wrong('day', 'not-a-day');
@@ -99,7 +66,7 @@ function readTakenAt(sheet: Sheet, timeZone: string): string {
 	return at ?? '';
 }
 
-function readInstruments(sheet: Sheet) {
+function readInstruments(sheet: EntrySheet) {
 	const instruments = INSTRUMENT_LINES.flatMap((at) => {
 		const [serial, due] = [sheet.take(`serial-${at}`).trim(), sheet.take(`due-${at}`).trim()];
 		if (!serial && !due) return [];
@@ -113,7 +80,7 @@ function readInstruments(sheet: Sheet) {
 
 /** What a supervisor entered: the wish for the record, and what was typed with the problem of each field that has one. */
 export function readPractical(form: FormData, bench: PracticalBench, timeZone: string, reader: Reader) {
-	const sheet = new Sheet(form);
+	const sheet = new EntrySheet(form);
 	const result = sheet.take('result');
 	if (result !== 'accepted' && result !== 'refused') sheet.wrong('result', 'unanswered');
 	const panels = listed(sheet.take('panels'));

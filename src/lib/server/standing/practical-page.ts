@@ -7,13 +7,8 @@ import { nameOf } from '../shown-text';
 import { momentOf } from './moment';
 import { mayRecordPractical } from './offered-acts';
 import { heldText, practicalBench, practicalCoatings, type PracticalBench } from './practical-bench';
-import {
-	gateField,
-	INSTRUMENT_LINES,
-	readingField,
-	type EntryProblem,
-	type ReadPractical
-} from './practical-form';
+import { gateField, INSTRUMENT_LINES, readingField, type ReadPractical } from './practical-form';
+import type { EntryProblem } from './entry-sheet';
 
 type Typed = Pick<ReadPractical, 'typed' | 'problems'>;
 

@@ -107,7 +107,7 @@ describe('the gear listed per task', () => {
 
 	it('is entered as one act, only what differs', async () => {
 		const { app } = await demoShop();
-		const form = { ...listed(app), oven: ['face-shield', 'goggles', 'sandals'], ...WHY };
+		const form = { ...listed(app), oven: ['face-shield', 'goggles'], ...WHY };
 		const before = app.journal.entries.length;
 		expect((await answered(setGear(posted(app, form)))).to).toContain('done=set');
 		const entered = app.journal.entries.slice(before);
@@ -119,6 +119,17 @@ describe('the gear listed per task', () => {
 		expect(new Set(entered.map(({ at }) => at)).size).toBe(1);
 		expect(entered.at(0)!.more).toBe(2);
 		expect([...listed(app).oven!].sort()).toEqual(['face-shield', 'goggles']);
+	});
+
+	it('takes no tick the form does not offer, since it would pass for one taken away', async () => {
+		const { app } = await demoShop();
+		const before = app.journal.head.hash;
+		for (const oven of [['face-shield', 'sandals'], ['']]) {
+			const { status, data } = await answered(setGear(posted(app, { ...listed(app), oven, ...WHY })));
+			expect(status).toBe(400);
+			expect(Object.keys(data!.problems)).toEqual(['']);
+		}
+		expect(app.journal.head.hash).toBe(before);
 	});
 
 	it('that does not change is not entered, and a form without reason is sent back with its ticks', async () => {

@@ -1,6 +1,6 @@
 import { redirect, type ActionFailure, type RequestEvent } from '@sveltejs/kit';
 import { PROTECTIVE, type Shop } from '$lib/engine';
-import { shopValues } from '$lib/i18n';
+import { refusalText, shopValues } from '$lib/i18n';
 import type { SetShopValue } from '$lib/records';
 import { act } from '../../act';
 import { requireRole } from '../../guard';
@@ -12,7 +12,12 @@ import { decisionProblems, pastInWords } from './decision-entries';
 import { gearId, listedFor, TASKS } from './gear-view';
 import { setShopValues } from './set-values';
 
-/** The gear ticked per task. What is no gear counts as not ticked. */
+const isGear = (value: FormDataEntryValue): boolean => PROTECTIVE.some((item) => item === value);
+
+/** Whether every tick is one the form offers: a made-up one must not pass for a tick taken away. */
+const isOffered = (form: FormData): boolean => TASKS.every((task) => form.getAll(task).every(isGear));
+
+/** The gear ticked per task. */
 const ticked = (form: FormData) =>
 	TASKS.map((task) => {
 		const values = new Set(form.getAll(task));
@@ -42,6 +47,7 @@ export const setGear = async (event: RequestEvent): Promise<ActionFailure<SentBa
 		reason,
 		...Object.fromEntries(marks.map(({ task, items }) => [task, items] as const))
 	};
+	if (!isOffered(form)) return sentBack(kept, { '': refusalText({ code: 'malformed' }, lang) });
 	const problems = decisionProblems({ from, reason }, lang);
 	if (Object.keys(problems).length > 0) return sentBack(kept, problems);
 

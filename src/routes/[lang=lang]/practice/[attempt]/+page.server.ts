@@ -13,6 +13,7 @@ import {
 	shopInForce,
 	stationView,
 	typed,
+	unreadable,
 	withCheck,
 	withHint,
 	withMove,
@@ -44,7 +45,10 @@ export const load: PageServerLoad = (event) => {
 	};
 };
 
-/** Reads the posted station, lets `go` take it on, keeps it and shows the page again. */
+/**
+ * Reads the posted station, lets `go` take it on, keeps it and shows the page again. With an entry that cannot be read
+ * the station stays as it is; a pressed hint or step does not wait for that.
+ */
 const working =
 	(go: (draft: PracticeDraft, form: FormData) => PracticeDraft | undefined) =>
 	async (event: RequestEvent) => {
@@ -54,7 +58,9 @@ const working =
 		const posted = withPosted(draft, form, reader);
 		const next = posted && go(posted, form);
 		if (!next) return fail(400, { problem: practice[lang].tampered });
-		await keepPractice(app, person, next);
+		const stays = unreadable(posted) && !typed(form, 'move') && !typed(form, 'hint');
+		await keepPractice(app, person, stays ? posted : next);
+		if (stays) return fail(400, { problem: practice[lang].unreadable });
 		redirect(303, `/${lang}/practice/${draft.attempt}#station`);
 	};
 
@@ -72,6 +78,7 @@ export const actions: Actions = {
 		const posted = withPosted(draft, await event.request.formData(), reader);
 		if (!posted) return fail(400, { problem: practice[lang].tampered });
 		await keepPractice(app, person, posted);
+		if (unreadable(posted)) return fail(400, { problem: practice[lang].unreadable });
 		const outcome = await handInPracticeDrill(event, posted);
 		if (!outcome.ok) return refused(outcome);
 		redirect(303, `/${lang}/practice/${draft.attempt}`);

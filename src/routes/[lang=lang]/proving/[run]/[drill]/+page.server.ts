@@ -25,6 +25,13 @@ function inHand(event: RequestEvent) {
 	return { app, lang, drill, run, words: proving[lang], runPath: `/${lang}/proving/${drill.run}` };
 }
 
+/** The drill in hand for whoever does something about it; once it is settled, nobody does. */
+function openDrill(event: RequestEvent) {
+	const found = inHand(event);
+	if (found.drill.settled) error(409, found.words.settled);
+	return found;
+}
+
 export const load: PageServerLoad = (event) => {
 	const { app, lang, drill, run, runPath } = inHand(event);
 	if (drill.settled) redirect(303, runPath);
@@ -34,8 +41,7 @@ export const load: PageServerLoad = (event) => {
 
 /** Keeps what was posted; a moved step counts as part of it. Answers where to go on. */
 async function keep(event: RequestEvent, goOn: string) {
-	const { app, drill, words, runPath } = inHand(event);
-	if (drill.settled) return fail(409, { problem: words.settled });
+	const { app, drill, words, runPath } = openDrill(event);
 	const form = await event.request.formData();
 	const entries = readEntries(askedOf(drill), form, readerOf(event));
 	if (!entries) return fail(400, { problem: words.tampered });
@@ -54,7 +60,7 @@ export const actions: Actions = {
 	review: (event) => keep(event, `${event.url.pathname}?review`),
 	save: (event) => keep(event, `/${event.locals.lang}/proving/${event.params.run}`),
 	handin: async (event) => {
-		const { app, drill, words, runPath } = inHand(event);
+		const { app, drill, words, runPath } = openDrill(event);
 		const draft = provingDraft(app, drill.person, drill.drill);
 		if (Object.values(draft).some(({ problem }) => problem))
 			return fail(400, { problem: words.unreadableStop });
@@ -63,7 +69,7 @@ export const actions: Actions = {
 		redirect(303, runPath);
 	},
 	giveup: async (event) => {
-		const { drill, words, runPath } = inHand(event);
+		const { drill, words, runPath } = openDrill(event);
 		const form = await event.request.formData();
 		if (typed(form, 'sure') !== 'yes') return fail(400, { problem: words.giveUpTick });
 		const outcome = await act(event, giveUpDrill, { drill: drill.drill });
