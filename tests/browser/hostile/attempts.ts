@@ -118,7 +118,7 @@ const noForms = (target: Target): Attempt[] =>
 /** The form filled in right, sent from somewhere else. */
 function fromElsewhere(target: Target): Attempt[] {
 	const asked = post(target, urlEncoded(target.filled ?? []));
-	const { origin: _, ...unsigned } = asked.headers;
+	const unsigned = Object.fromEntries(Object.entries(asked.headers).filter(([name]) => name !== 'origin'));
 	const elsewhere = 'http://hostile.invalid';
 	return Object.entries({
 		'another site': { ...unsigned, origin: elsewhere },

@@ -21,7 +21,7 @@ export interface FilledShop {
 const CREW = {
 	lead: 'Marta Quiroga',
 	supervisor: 'Dale Whitcomb',
-	trainee: 'Nia Okoro',
+	trainee: 'Luis Paredes',
 	auditor: 'Ingrid Solheim'
 };
 const NEWCOMER = { name: 'Rosa Linares', role: 'trainee', secret: '360914' } as const;

@@ -44,7 +44,7 @@ test('signs in, issues a ticket, fills in a station, takes a hint and checks, wi
 	const goes = await station.locator(`input[name="${go}"]`).last().getAttribute('value');
 	await choose(page, go!, goes!);
 
-	const number = station.locator('input[type="text"]').first();
+	const number = station.locator('input[name="gun-distance"]');
 	await tabTo(page, number);
 	await page.keyboard.type('8 in');
 

@@ -1,26 +1,12 @@
-import { DEMO_SHEETS, RULES, SHOP_VALUES, STATIONS } from '$lib/engine';
-import type { FilledShop, Viewer } from './filled-shop';
-import { lessonSlugs } from './lesson-slugs';
+import { DEMO_SHEETS, SHOP_VALUES } from '$lib/engine';
+import type { FilledShop } from './filled-shop';
+import { visit, type Visit } from './visit';
 
-/** A page to look at and who looks. `path` is what follows the language. */
-export interface Visit {
-	readonly as: Viewer;
-	readonly path: string;
-}
-
-const visit = (as: Viewer, ...paths: readonly string[]): Visit[] => paths.map((path) => ({ as, path }));
 const sheet = DEMO_SHEETS[0]!.id;
 const value = Object.keys(SHOP_VALUES)[0]!;
-/** One rule of each station and of safety: the others are the same page with other words. */
-const rules = [...STATIONS, 'safety'].map(
-	(station) => RULES.find(({ competency }) => competency === station)!.id
-);
 
-/**
- * Where to go to see each page of the route tree, with ids of what is there, as somebody who sees most of it.
- * A route of the disk that is missing here fails the test.
- */
-export function visits(shop: FilledShop): Readonly<Record<string, readonly Visit[]>> {
+/** Where to go to see each page that is about people and their work, as somebody who sees most of it. */
+export function shopVisits(shop: FilledShop): Readonly<Record<string, readonly Visit[]>> {
 	const person = `/people/${shop.person}`;
 	return {
 		'/closed-book': visit('proving', '/closed-book'),
@@ -28,11 +14,6 @@ export function visits(shop: FilledShop): Readonly<Record<string, readonly Visit
 		'/incidents': visit('lead', '/incidents'),
 		'/incidents/[id]': visit('lead', ...Object.values(shop.incidents)),
 		'/incidents/new': visit('lead', '/incidents/new', '/incidents/new?defect=pinpoint-rust'),
-		'/lessons': [...visit('trainee', '/lessons'), ...visit('nobody', '/lessons')],
-		'/lessons/[slug]': [
-			...visit('trainee', ...lessonSlugs.map((slug) => `/lessons/${slug}`)),
-			...visit('nobody', `/lessons/${lessonSlugs[0]}`)
-		],
 		'/people/[person]': visit('lead', person),
 		'/people/[person]/continuity/[competency]': visit('lead', `${person}/continuity/curing`),
 		'/people/[person]/practical/[competency]': visit(
@@ -49,9 +30,6 @@ export function visits(shop: FilledShop): Readonly<Record<string, readonly Visit
 		'/proving/[run]/[drill]': visit('proving', shop.drill, `${shop.drill}?review=`),
 		'/record': [...visit('lead', '/record'), ...visit('auditor', '/record')],
 		'/record/verify': visit('auditor', '/record/verify'),
-		'/rules': visit('nobody', '/rules'),
-		'/rules/[id]': visit('nobody', ...rules.map((rule) => `/rules/${rule}`)),
-		'/rules/numbers': visit('nobody', '/rules/numbers'),
 		'/shop': [...visit('lead', '/shop'), ...visit('auditor', '/shop')],
 		'/shop/import-sheet': visit('lead', '/shop/import-sheet', `/shop/import-sheet?sheet=${sheet}`),
 		'/shop/new-sheet': visit('lead', '/shop/new-sheet'),
