@@ -43,7 +43,15 @@ export { issueProving } from './proving/issue';
 export { askedOf } from './proving/issued';
 export { provingView, runView } from './proving/run-view';
 export { requirements } from './requirements';
-export { learner, lessonDone, lessonTries, noteTry, type LessonRef, type LessonTries, type TryNoted } from './lesson-tries';
+export {
+	learner,
+	lessonDone,
+	lessonTries,
+	noteTry,
+	type LessonRef,
+	type LessonTries,
+	type TryNoted
+} from './lesson-tries';
 export { ruleList } from './rules/rule-list';
 export { ruleView } from './rules/rule-view';
 export { numbersView } from './rules/numbers-view';

@@ -5,7 +5,7 @@ import { fillShop, type FilledShop, type Viewer } from './filled-shop';
 import { pageRoutes } from './page-routes';
 import { expectSound } from './sound';
 import { expectSoundInBoth } from './sound-in-both';
-import { shopVisits } from './visits';
+import { shopVisits } from './shop-visits';
 
 // shown only before there is a shop: tests/browser/fresh looks at it
 const BEFORE_THE_SHOP = ['/setup'];

@@ -11,7 +11,9 @@ const ENGINE_NAMES = [
 	...Object.keys(SHOP_VALUES)
 ];
 const engineNamesIn = (text: string) =>
-	ENGINE_NAMES.filter((name) => new RegExp(`(?<![\\w-])${name}(?![\\w-])`).test(text));
+	ENGINE_NAMES.filter((name) =>
+		new RegExp(`(?<![\\w-])${name.replaceAll('.', '\\.')}(?![\\w-])`).test(text)
+	);
 
 /** Keys under which a plan, its windows or their grading would travel. */
 const KEYS =

@@ -37,7 +37,8 @@ export function ruleCases(rule: Rule, cases: readonly Case[], silentOn: readonly
 			const situation = seen(job, shop);
 			expect(rule.applies(situation)).toBe(true);
 			const expected = rule.expects(situation);
-			for (const answer of passes) expect([answer, measure(answer, expected).zone]).toEqual([answer, 'green']);
+			for (const answer of passes)
+				expect([answer, measure(answer, expected).zone]).toEqual([answer, 'green']);
 			for (const [answer, off] of fails) {
 				const found = measure(answer, expected);
 				expect([answer, found.zone === 'green', found.off]).toEqual([answer, false, off]);
