@@ -13,7 +13,9 @@ export default defineConfig({
 					name: 'node',
 					environment: 'node',
 					include: ['tests/{checks,behaviour,house}/**/*.test.ts'],
+					benchmark: { include: ['tests/bench/**/*.bench.ts'] },
 					testTimeout: 60_000,
+					// pure modules: one load of the engine serves every file of a worker
 					isolate: false
 				}
 			}

@@ -85,7 +85,7 @@ export const provingLimits = {
 		cleanRun: policyLimit('drills', 32, [10, 500, 1], {
 			label: {
 				en: 'Drills without a miss that clear the gate',
-				es: 'Ejercicios sin falta que pasan la barrera'
+				es: 'Ejercicios sin falta que pasan el filtro de seguridad'
 			},
 			because: {
 				en: 'With the longer run after one miss it keeps to the risk above.',
@@ -95,7 +95,7 @@ export const provingLimits = {
 		oneMissRun: policyLimit('drills', 52, [11, 800, 1], {
 			label: {
 				en: 'Drills with exactly one miss that clear the gate',
-				es: 'Ejercicios con una sola falta que pasan la barrera'
+				es: 'Ejercicios con una sola falta que pasan el filtro de seguridad'
 			},
 			because: {
 				en: 'One slip is made good by many clean drills; without this a safe person would fail too often.',

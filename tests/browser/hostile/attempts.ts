@@ -54,7 +54,7 @@ function wholeForms(target: Target): Attempt[] {
 	if (names.length === 0) return [];
 	return VALUES.filter(({ name }) => !names.every((field) => isValidAfterAll(at, field, name, true))).map(
 		(value) => {
-			const some = value.name.startsWith('huge') ? names.slice(0, HUGE_AT_ONCE) : names;
+			const some = value.name === 'huge' ? names.slice(0, HUGE_AT_ONCE) : names;
 			const fields = some.map((field) => [field, value] as const);
 			return { what: `every field ${value.name}`, asked: post(target, urlEncoded(fields)) };
 		}

@@ -22,12 +22,8 @@ export const strayPaths = (route: Route, { params }: Place, lang: string): strin
 /** The page at a real place, asked for with queries it does not know what to do with. */
 export const oddQueries = (path: string): string[] => {
 	const [page = ''] = path.split('?');
-	return VALUES.map((value, index) => {
-		// one name has the value alone, since a page that stops at it never looks at the others
-		const alone = QUERY[index % QUERY.length]!;
-		const names = index % 2 ? QUERY : [alone];
-		return `${page}?${names.map((name) => `${name}=${encoded(value)}`).join('&')}`;
-	});
+	// one name has its value alone, since a page that stops at it never looks at the others
+	return QUERY.map((name, index) => `${page}?${name}=${encoded(VALUES[(2 * index) % VALUES.length]!)}`);
 };
 
 const METHODS = ['PUT', 'PATCH', 'DELETE', 'PROPFIND'];

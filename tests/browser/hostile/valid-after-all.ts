@@ -3,7 +3,7 @@ import { VALUES, type ValueName } from './values';
 const names = VALUES.map(({ name }) => name);
 const NOTHING: readonly ValueName[] = ['nothing', 'blanks'];
 /** Everything that is text, however odd, and not too long: kept and shown as it was typed, never run. */
-const TEXT = names.filter((name) => !NOTHING.includes(name) && name !== 'huge' && name !== 'huge number');
+const TEXT = names.filter((name) => !NOTHING.includes(name) && name !== 'huge');
 /** Odd texts that are long and varied enough for a passphrase. */
 const PASSPHRASES = VALUES.filter(
 	({ text }) => text.length >= 12 && text.length <= 200 && new Set(text).size >= 5
@@ -65,6 +65,12 @@ const VALID: readonly Valid[] = [
 	{ at: 'shop/values/[value] ?/default', fields: ['from'], values: ['last day of all'], why: LATER },
 	{ at: 'shop/values/gear ?/default', fields: ['from'], values: ['last day of all'], why: LATER },
 	{ at: 'shop/scheme ?/default', fields: ['effective'], values: ['last day of all'], why: LATER },
+	{
+		at: 'shop/import-sheet ?/default',
+		fields: ['file'],
+		values: names,
+		why: 'a text where a file belongs is no file, and the pasted text is read'
+	},
 	{
 		at: 'shop/people/new ?/default',
 		fields: ['name'],

@@ -11,13 +11,11 @@ const ENGINE_NAMES = [
 	...Object.keys(SHOP_VALUES)
 ];
 const engineNamesIn = (text: string) =>
-	ENGINE_NAMES.filter((name) =>
-		new RegExp(`(?<![\\w-])${name.replaceAll('.', '\\.')}(?![\\w-])`).test(text)
-	);
+	ENGINE_NAMES.filter((name) => new RegExp(`(?<![\\w-])${name.replaceAll('.', '\\.')}(?![\\w-])`).test(text));
 
 /** Keys under which a plan, its windows or their grading would travel. */
 const KEYS =
-	/"(seed|expected|expectation|demands|superseded|plan|window|min|max|traps?|rules?|severity|answers?)"/g;
+	/"(seed|expected|expectation|demands|superseded|plan|window|min|max|traps?|rules?|severity|answers?)":/g;
 
 interface Issued {
 	readonly drill: string;

@@ -5,7 +5,7 @@ import { defineFormula } from './formula';
 /** Vapour that a liquid solvent becomes at this temperature: V·(ρ/M)·R·T/p. */
 export const vapourVolume = defineFormula({
 	id: 'vapour-volume',
-	title: { en: 'Solvent vapour', es: 'Vapor de disolvente' },
+	title: { en: 'Solvent vapour', es: 'Vapor de solvente' },
 	equation: 'V(vapour) = V(liquid) · ρ · R · T/(M · p)',
 	source: arithmetic('ideal gas at one atmosphere'),
 	inputs: { liquid: 'volume', density: 'density', molarMass: 'molar-mass', gas: 'temperature' },

@@ -13,7 +13,7 @@ export default {
 	},
 	why: {
 		en: 'When two limits leave no value between them, whatever you set breaks one. Only the customer or the lead can say which may give.',
-		es: 'Si dos límites no dejan ningún valor en común, lo que usted ponga incumple uno. Solo el cliente o el líder puede decir cuál cede.'
+		es: 'Si dos límites no dejan ningún valor en común, lo que usted ponga incumple uno. Solo el cliente o el responsable puede decir cuál cede.'
 	},
 	severity: 'quality',
 	authority: 'shop',
