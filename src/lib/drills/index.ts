@@ -1,5 +1,5 @@
 export { LARGEST_SEED } from './random';
-export { makeTicket, type Ticket, type TicketOrder } from './ticket';
+export { makeTicket, type Conditions, type Ticket, type TicketOrder } from './ticket';
 export { makeProvingDrill, type ProvingDrill, type ProvingOrder } from './proving';
 export { TRAPS } from './traps';
 export type { Breadth, Trap } from './trap';

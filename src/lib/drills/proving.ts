@@ -1,6 +1,6 @@
 import { field, RULES, solve, type Competency, type FieldId, type Plan, type Shop } from '$lib/engine';
 import { LARGEST_SEED, seeded, type Random } from './random';
-import { makeTicket, type Ticket } from './ticket';
+import { makeTicket, type Conditions, type Ticket } from './ticket';
 import type { Breadth } from './trap';
 
 /** One unaided drill: the whole ticket, with only some fields left to fill in. */
@@ -12,6 +12,8 @@ export type ProvingOrder = {
 	readonly shop: Shop;
 	/** Only tickets that hold one of these rules: for a refresher after an incident. */
 	readonly rules?: readonly string[];
+	/** The job the incident was on: every other drill meets its conditions again, the rest vary them. */
+	readonly like?: Conditions;
 };
 
 const FEWEST = 3;
@@ -25,18 +27,34 @@ const TRIES = 250;
  * that common rules do not crowd out rare ones. The same order gives the same drill. Undefined where no ticket of the
  * shop asks for any of them.
  */
-export function makeProvingDrill({ seed, competency, shop, rules }: ProvingOrder): ProvingDrill | undefined {
+export function makeProvingDrill({
+	seed,
+	competency,
+	shop,
+	rules,
+	like
+}: ProvingOrder): ProvingDrill | undefined {
 	const random = seeded(seed);
 	const own = RULES.filter(
 		(rule) => rule.competency === competency || field(rule.field).competency === competency
 	);
+	const again = like && random.onceIn(2) ? like : undefined;
 	const targets = rules ? own.filter(({ id }) => rules.includes(id)) : own;
 	for (const target of random.some(targets, targets.length))
 		for (let tries = 0; tries < TRIES; tries += 1) {
 			const breadth = random.integer(1, 3) as Breadth;
 			const about = random.onceIn(2) ? target.id : undefined;
-			const ticket = makeTicket({ seed: random.integer(0, LARGEST_SEED), breadth, shop, about });
-			if (!ticket) return undefined;
+			// conditions under which the rule never comes up are given up half way
+			const conditions = tries < TRIES / 2 ? again : undefined;
+			const ticket = makeTicket({
+				seed: random.integer(0, LARGEST_SEED),
+				breadth,
+				shop,
+				about,
+				like: conditions
+			});
+			if (!ticket && !conditions) return undefined;
+			if (!ticket) continue;
 			const plan = solve(ticket.job, shop);
 			const asked = ask(plan, competency, target.id, random);
 			if (asked) return { ...ticket, plan, asked };

@@ -16,6 +16,15 @@ export type TicketOrder = {
 	readonly shop: Shop;
 	/** A rule whose traps come first, where one fits. */
 	readonly about?: string | undefined;
+	/** Conditions of an earlier job to meet again. */
+	readonly like?: Conditions | undefined;
+};
+
+/** What is known of an earlier job: null or missing is what nobody wrote down. */
+export type Conditions = {
+	readonly material: SubstrateId | null;
+	readonly coating: string | null;
+	readonly weather: Readonly<Partial<Job['weather']>>;
 };
 
 const TRAPS_BY_BREADTH: Record<Breadth, readonly [number, number]> = { 1: [0, 1], 2: [1, 2], 3: [2, 4] };
@@ -36,10 +45,12 @@ function soundJob(random: Random, shop: Shop, sheet: DataSheet, material: Substr
 }
 
 /** A job that can be done as it stands: materials in random order, then coatings, until the engine accepts one. */
-function startable(random: Random, shop: Shop): Job | undefined {
-	const materials = [...new Set(PART_SORTS.flatMap((sort) => sort.materials))];
+function startable(random: Random, shop: Shop, like?: Conditions): Job | undefined {
+	const known = [...new Set(PART_SORTS.flatMap((sort) => sort.materials))];
+	const materials = known.filter((one) => !like?.material || one === like.material);
+	const sheets = Object.values(shop.sheets).filter(({ id }) => !like?.coating || id === like.coating);
 	for (const material of random.some(materials, materials.length))
-		for (const sheet of random.some(Object.values(shop.sheets), Object.keys(shop.sheets).length)) {
+		for (const sheet of random.some(sheets, sheets.length)) {
 			const job = soundJob(random, shop, sheet, material);
 			if (mayStart(job, shop) && solve(job, shop).decision === 'accept') return job;
 		}
@@ -48,13 +59,13 @@ function startable(random: Random, shop: Shop): Job | undefined {
 
 /**
  * Makes a realistic, consistent job with traps woven in. The same order gives the same ticket. Undefined where no
- * coating of the shop can be used on any part.
+ * coating of the shop can be used on any part, or not under those conditions.
  */
-export function makeTicket({ seed, breadth, shop, about }: TicketOrder): Ticket | undefined {
+export function makeTicket({ seed, breadth, shop, about, like }: TicketOrder): Ticket | undefined {
 	const random = seeded(seed);
-	const sound = startable(random, shop);
+	const sound = startable(random, shop, like);
 	if (!sound) return undefined;
-	let job = sound;
+	let job: Job = { ...sound, weather: { ...sound.weather, ...like?.weather } };
 	const [fewest, most] = TRAPS_BY_BREADTH[breadth];
 	const wanted = random.integer(fewest, most);
 	const woven: string[] = [];

@@ -49,9 +49,11 @@ test('an open proving drill gives nothing away and closes the book', async ({ pa
 		if (/__data\.json/.test(response.url())) data.push(await response.text().catch(() => ''));
 	});
 
-	await test.step('the search finds the engine where it may be: in the prose of a lesson', async () => {
+	await test.step('the search finds the engine where it may be: in a lesson', async () => {
 		await page.goto('/en/lessons/curing', { waitUntil: 'networkidle' });
 		expect([...scripts.values()].flatMap(engineNamesIn)).not.toEqual([]);
+		const lesson = await page.request.get('/en/lessons/curing/__data.json');
+		expect(await lesson.text()).toMatch(new RegExp(KEYS.source));
 	});
 
 	await signInAs(page, 'en', 'Nia Okoro');

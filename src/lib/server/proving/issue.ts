@@ -6,6 +6,7 @@ import { issueDrill, type IssueDrill, type Outcome } from '$lib/records';
 import { act } from '../act';
 import { requirePerson } from '../guard';
 import { shopInForce } from '../shop-in-force';
+import { conditionsAgain } from './conditions-again';
 import { toJournal } from './issued';
 
 const KIND = 'ticket-part';
@@ -39,7 +40,8 @@ export async function issueProving(
 		seed,
 		competency: opened.competency as Proven,
 		shop,
-		...(opened.rules.length ? { rules: opened.rules } : {})
+		...(opened.rules.length ? { rules: opened.rules } : {}),
+		...(opened.incident ? { like: conditionsAgain(app, opened.incident) } : {})
 	});
 	if (!made) return 'no-ticket';
 	const { job, plan, asked } = made;
