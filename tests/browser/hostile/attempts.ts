@@ -27,8 +27,8 @@ export type Target = {
 };
 
 /** Up to so many fields, each gets every value while the others are right; beyond, each gets a few values in turn. */
-const FEW_FIELDS = 8;
-const IN_TURN = 3;
+const FEW_FIELDS = 6;
+const IN_TURN = 2;
 /** Huge values in so many fields are as much as the server takes; more than that is tried by itself. */
 const HUGE_AT_ONCE = 4;
 
@@ -141,7 +141,7 @@ export const hostileSet = (target: Target): Attempt[] => [
 export const shortSet = (target: Target): Attempt[] =>
 	readsNothing(target.at, target.own)
 		? []
-		: [...wholeForms(target).filter((_, index) => index % 6 === 0), ...oddForms(target)];
+		: [...wholeForms(target).filter((_, index) => index % 8 === 0), ...oddForms(target)];
 
 /** What is hostile about a page as a whole, whatever its actions: those it does not have, a language there is not. */
 export function aroundActions(target: Target): Attempt[] {

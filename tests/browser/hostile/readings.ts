@@ -15,9 +15,11 @@ const LONGEST = 1000;
 const encoded = ({ text, encoded }: { text: string; encoded?: string }) =>
 	encoded ?? encodeURIComponent(text.slice(0, LONGEST));
 
-/** Addresses of the route with one parameter that is hostile, the others as at a real place. */
+/** Addresses of the route with one parameter that is hostile, the others as at a real place; the language once only. */
 export const strayPaths = (route: Route, { params }: Place, lang: string): string[] =>
-	paramsOf(route).flatMap((name) => IDS.map((id) => addressOf(route, { lang, ...params, [name]: id })));
+	paramsOf(route)
+		.filter((name, _, all) => name !== 'lang' || (route.id.endsWith(']') && all.length === 1))
+		.flatMap((name) => IDS.map((id) => addressOf(route, { lang, ...params, [name]: id })));
 
 /** The page at a real place, asked for with queries it does not know what to do with. */
 export const oddQueries = (path: string): string[] => {

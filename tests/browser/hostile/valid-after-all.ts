@@ -64,6 +64,13 @@ const VALID: readonly Valid[] = [
 	{ at: 'shop/values/gear ?/default', fields: ['reason'], values: TEXT, why: FREE_TEXT },
 	{ at: 'shop/values/[value] ?/default', fields: ['from'], values: ['last day of all'], why: LATER },
 	{ at: 'shop/values/gear ?/default', fields: ['from'], values: ['last day of all'], why: LATER },
+	{ at: 'shop/import-sheet ?/default', fields: ['effective'], values: ['last day of all'], why: LATER },
+	{
+		at: 'shop/sheets/[sheet]/edit ?/default',
+		fields: ['effective'],
+		values: ['last day of all'],
+		why: LATER
+	},
 	{ at: 'shop/scheme ?/default', fields: ['effective'], values: ['last day of all'], why: LATER },
 	{
 		at: 'shop/import-sheet ?/default',

@@ -8,6 +8,8 @@ const en = {
 		'You sign that what slipped was proven again on tickets with those rules. The dates of the sign-off do not move.',
 	state: (word: string) => `State today: ${word}`,
 	against: 'It cannot be signed by you today',
+	renewal:
+		'It is signed already. Signing again renews it, and rests only on proving and a practical since the last signature.',
 	refresherFirst: 'A refresher is due here. Sign that one first.',
 	toRefresher: 'To the refresher',
 	lessons: 'Lessons',
@@ -124,6 +126,8 @@ const es = {
 		'Usted firma que lo que falló se demostró otra vez en órdenes con esas reglas. Las fechas de la autorización no se mueven.',
 	state: (word: string) => `Estado hoy: ${word}`,
 	against: 'Usted no puede firmarla hoy',
+	renewal:
+		'Ya está firmada. Firmar otra vez la renueva, y se apoya solo en pruebas y una práctica posteriores a la última firma.',
 	refresherFirst: 'Aquí hay un repaso pendiente. Firme primero ese.',
 	toRefresher: 'Al repaso',
 	lessons: 'Lecciones',

@@ -34,7 +34,7 @@ const en = {
 	safetyClosed: 'The tries at the safety gate are used up. A lead has to admit you anew.',
 	refresher: (competency: string) => `Refresher: ${competency}`,
 	refresherWhy: (defect: string, day: string) =>
-		`After an incident with this defect: ${defect}. Due since ${day}. Until it is signed, this work is supervised; the sign-off itself stays.`,
+		`After an incident with this defect: ${defect}. Due since ${day}. Until it is signed, this work is supervised. A sign-off that there is stays as it is.`,
 	refresherRead: 'Read again just these sections:',
 	refresherProve: 'Then prove it on tickets that hold these rules',
 	refresherProven: 'Proven again. It waits for a signature.',
@@ -105,7 +105,7 @@ const es = {
 		'Se usaron los intentos del filtro de seguridad. Un responsable tiene que admitirle de nuevo.',
 	refresher: (competency: string) => `Repaso: ${competency}`,
 	refresherWhy: (defect: string, day: string) =>
-		`Después de un incidente con este defecto: ${defect}. Pendiente desde el ${day}. Hasta que se firme, este trabajo es supervisado; la autorización sigue.`,
+		`Después de un incidente con este defecto: ${defect}. Pendiente desde el ${day}. Hasta que se firme, este trabajo es supervisado. Si hay una autorización, sigue como está.`,
 	refresherRead: 'Lea otra vez solo estas secciones:',
 	refresherProve: 'Después demuéstrelo en órdenes que contienen estas reglas',
 	refresherProven: 'Demostrado otra vez. Espera una firma.',

@@ -97,6 +97,8 @@ export function signOffPage(
 		title: area.name,
 		state: say(certificationStates[standing.state], lang),
 		incident,
+		/** There is a signature in force, so that this one would renew it. */
+		renewal: !incident && standing.state === 'signed',
 		refreshers: refreshers.map((due) => ({ incident: due.incident, proven: due.provenBy !== null })),
 		lessons: {
 			missing: evidence.missing,
