@@ -33,14 +33,16 @@ const served = named.length ? projects.filter(({ name }) => named.includes(name)
 export default defineConfig<{ lang: string; dataFolder: string }>({
 	testDir: '.',
 	outputDir: inCache('playwright'),
-	timeout: 60_000,
+	timeout: 120_000,
+	// a page may take its time on a busy machine; what is tested is never how fast
+	expect: { timeout: 15_000 },
 	fullyParallel: false,
 	workers: 2,
 	forbidOnly: Boolean(process.env.CI),
 	reporter: [['list'], ['json', { outputFile: inCache('playwright.json') }]],
 	use: {
-		actionTimeout: 15_000,
-		navigationTimeout: 30_000,
+		actionTimeout: 30_000,
+		navigationTimeout: 60_000,
 		launchOptions: {
 			executablePath: process.env.CHROMIUM_PATH,
 			args: [

@@ -34,7 +34,7 @@ for (const lang of LANGS)
 		test('the first visitor sets up the shop, adds the crew and the sheets, and a trainee practises', async ({
 			browser
 		}) => {
-			test.setTimeout(180_000);
+			test.setTimeout(600_000);
 			const ids = { supervisor: '', trainee: '' };
 			const page = await (await browser.newContext({ baseURL: server.url, locale: lang })).newPage();
 

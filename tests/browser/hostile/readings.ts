@@ -15,10 +15,13 @@ const LONGEST = 1000;
 const encoded = ({ text, encoded }: { text: string; encoded?: string }) =>
 	encoded ?? encodeURIComponent(text.slice(0, LONGEST));
 
+/** The route where nothing but the language can be wrong. */
+const START = '/[lang=lang]';
+
 /** Addresses of the route with one parameter that is hostile, the others as at a real place; the language once only. */
 export const strayPaths = (route: Route, { params }: Place, lang: string): string[] =>
 	paramsOf(route)
-		.filter((name, _, all) => name !== 'lang' || (route.id.endsWith(']') && all.length === 1))
+		.filter((name) => name !== 'lang' || route.id === START)
 		.flatMap((name) => IDS.map((id) => addressOf(route, { lang, ...params, [name]: id })));
 
 /** The page at a real place, asked for with queries it does not know what to do with. */

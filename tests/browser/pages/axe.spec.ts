@@ -13,9 +13,9 @@ const routes = pageRoutes().filter((route) => !BEFORE_THE_SHOP.includes(route));
 
 let shop: FilledShop;
 
-test.describe.configure({ timeout: 120_000 });
+test.describe.configure({ timeout: 400_000 });
 test.beforeAll(async ({ browser, baseURL }) => {
-	test.setTimeout(180_000);
+	test.setTimeout(600_000);
 	shop = await fillShop(browser, baseURL!);
 });
 

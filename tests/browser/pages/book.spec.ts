@@ -9,7 +9,7 @@ import { expectSoundInBoth } from './sound-in-both';
 
 for (const [route, here] of Object.entries(bookVisits))
 	test(`${route} is sound in both languages`, async ({ browser, baseURL }) => {
-		test.setTimeout(180_000);
+		test.setTimeout(600_000);
 		for (const { as, path } of here) {
 			const page = await (await browser.newContext({ baseURL })).newPage();
 			if (as === 'trainee') await signInAs(page, 'en', 'Luis Paredes');

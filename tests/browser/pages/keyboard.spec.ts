@@ -9,7 +9,7 @@ const words = practice.en;
 test('signs in, issues a ticket, fills in a station, takes a hint and checks, with the keyboard alone', async ({
 	page
 }) => {
-	test.setTimeout(120_000);
+	test.setTimeout(400_000);
 	const enter = () => page.keyboard.press('Enter');
 	const main = page.locator('main');
 
@@ -99,7 +99,7 @@ test('an entry that was not taken has the focus led to it', async ({ page }) => 
 });
 
 test('no page holds the keyboard, and every stop is seen', async ({ page }) => {
-	test.setTimeout(180_000);
+	test.setTimeout(600_000);
 	await signInAs(page, 'en', 'Marta Quiroga');
 	for (const path of [
 		'/today',

@@ -38,7 +38,7 @@ test.describe('a signed competency', () => {
 	});
 
 	test('every page about it is sound', async ({ page }) => {
-		test.setTimeout(180_000);
+		test.setTimeout(600_000);
 		await signInAs(page, 'en', 'Marta Quiroga');
 		const record = `/people/${person}`;
 		for (const path of [
@@ -56,7 +56,7 @@ test.describe('a signed competency', () => {
 });
 
 test('lessons and rules fit the width of the paper and a sensible number of pages', async ({ page }) => {
-	test.setTimeout(180_000);
+	test.setTimeout(600_000);
 	for (const lang of LANGS)
 		for (const path of [...lessonSlugs.map((slug) => `lessons/${slug}`), 'rules/blast-pressure'])
 			for (const paper of PAPERS) {

@@ -40,7 +40,7 @@ const preciseNumbers = (value: unknown) =>
 		.filter((number) => number.replace(/\D/g, '').length >= 5);
 
 test('an open proving drill gives nothing away and closes the book', async ({ page, dataFolder }) => {
-	test.setTimeout(120_000);
+	test.setTimeout(400_000);
 	const scripts = new Map<string, string>();
 	const data: string[] = [];
 	page.on('response', async (response) => {
