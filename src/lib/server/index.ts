@@ -28,7 +28,7 @@ export type { NotTaken } from './tried';
 export { typed } from './typed';
 export { whoIs, type Who } from './who';
 export { withTexts } from './with-texts';
-export { readerOf, UNITS_COOKIE } from './reader';
+export { chooseUnits, readerOf } from './reader';
 export { shopInForce, type ShopInForce } from './shop-in-force';
 export { type Drafts } from './drafts';
 export { practiceDraft, practiceInHand, keepPractice, type PracticeDraft } from './practice/draft';

@@ -2,7 +2,8 @@ import { METRIC, US } from '$lib/engine';
 import type { Reader } from '$lib/paper';
 import type { Cookies, RequestEvent } from '@sveltejs/kit';
 
-export const UNITS_COOKIE = 'units';
+const UNITS_COOKIE = 'units';
+const YEAR = 365 * 24 * 60 * 60;
 
 /** Units as chosen on this PC; until then those usual where the language is read. */
 const unitsOf = (cookies: Cookies, lang: 'en' | 'es') => {
@@ -15,3 +16,13 @@ export const readerOf = ({ locals, cookies }: Pick<RequestEvent, 'locals' | 'coo
 	lang: locals.lang,
 	units: unitsOf(cookies, locals.lang)
 });
+
+/** Keeps which units are shown on this PC; false for a word that names none. */
+export function chooseUnits(
+	{ cookies, url }: Pick<RequestEvent, 'cookies' | 'url'>,
+	system: string
+): boolean {
+	if (system !== 'us' && system !== 'metric') return false;
+	cookies.set(UNITS_COOKIE, system, { path: '/', maxAge: YEAR, secure: url.protocol === 'https:' });
+	return true;
+}

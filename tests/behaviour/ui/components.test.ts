@@ -128,6 +128,7 @@ describe('the head of the page', () => {
 	const head = (roles: string[] | null, path = '/en/today') =>
 		html(ShopHead, {
 			props: {
+				units: 'us',
 				shop: 'Shop',
 				who: roles && { name: 'Ana', roles },
 				url: new URL(path, 'http://shop.test'),

@@ -97,5 +97,6 @@ export const broken = (answer: Answer, lang: Lang): string | null =>
 	dangerous(answer) ?? (answer.status >= 400 ? unclear(answer, lang) : null);
 
 /** What is wrong with the answer to a method there is none for. No page sends one, so none has to explain itself. */
-export const answered = (answer: Answer): string | null =>
-	dangerous(answer) ?? (answer.status >= 400 ? null : `was taken: ${answer.status}`);
+export const answered = (answer: Answer, lang: Lang): string | null =>
+	dangerous(answer) ??
+	(answer.status >= 400 || leadsTo(answer, `/${lang}/closed-book`) ? null : `was taken: ${answer.status}`);

@@ -41,6 +41,12 @@ const boxesOf = (controls: readonly Control[]): string[] => {
 	return [...new Set(boxes)].filter((name) => boxes.filter((one) => one === name).length > 1);
 };
 
+// happy-dom answers with another option than the selected one
+const chosenIn = (select: {
+	querySelector(selectors: string): { getAttribute(name: string): string | null } | null;
+}) =>
+	(select.querySelector('option[selected]') ?? select.querySelector('option'))?.getAttribute('value') ?? '';
+
 /** Every form on a page that posts to that page, once for each form action it can be sent to. */
 export function formsOn(html: string, address: URL): PageForm[] {
 	const { document } = new Window();
@@ -55,7 +61,7 @@ export function formsOn(html: string, address: URL): PageForm[] {
 				return {
 					name: one.getAttribute('name') ?? '',
 					type: one.getAttribute('type') ?? '',
-					value: control.value,
+					value: one.tagName === 'SELECT' ? chosenIn(one) : control.value,
 					checked: control.checked,
 					tagName: one.tagName,
 					formAction: one.getAttribute('formaction')

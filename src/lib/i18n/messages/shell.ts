@@ -18,6 +18,8 @@ const en = {
 	signIn: 'Sign in',
 	language: 'Language',
 	inThisLanguage: 'English',
+	showIn: { us: 'Show psi, °F, mil', metric: 'Show bar, °C, µm' },
+	noSuchUnits: 'Choose US or metric units with the button at the top of a page.',
 	demo: 'Demo shop: the people, jobs and data here are invented.',
 	titled: (screen: string, shop: string) => `${screen} · ${shop}`,
 	problem: {
@@ -53,6 +55,8 @@ const es = {
 	signIn: 'Iniciar sesión',
 	language: 'Idioma',
 	inThisLanguage: 'Español',
+	showIn: { us: 'Mostrar psi, °F, mil', metric: 'Mostrar bar, °C, µm' },
+	noSuchUnits: 'Elija unidades de EE. UU. o métricas con el botón de arriba.',
 	demo: 'Taller de demostración: las personas, los trabajos y los datos son inventados.',
 	titled: (screen: string, shop: string) => `${screen} · ${shop}`,
 	problem: {

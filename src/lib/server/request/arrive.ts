@@ -2,7 +2,7 @@ import type { Handle } from '@sveltejs/kit';
 import { getApp } from '../running-app';
 import { isFromOwnPage, isKnownHost } from '../origin';
 import { asBrowser } from './as-browser';
-import { plainPage } from './plain-page';
+import { inOwnWords, plainPage } from './plain-page';
 import { preferredLang } from './preferred-lang';
 import { formFault } from './readable-form';
 import { secure } from './security-headers';
@@ -21,5 +21,6 @@ export const arrive: Handle = async ({ event, resolve }) => {
 	if (fault) return secure(plainPage(fault, locals.lang));
 	event.request = asBrowser(request);
 	const { lang } = locals;
-	return secure(await resolve(event, { transformPageChunk: ({ html }) => html.replace('%lang%', lang) }));
+	const answer = await resolve(event, { transformPageChunk: ({ html }) => html.replace('%lang%', lang) });
+	return secure(inOwnWords(answer, lang));
 };
