@@ -25,6 +25,9 @@ type Control = {
 	readonly formAction: string | null;
 };
 
+// one for all pages: each window keeps its memory
+const { document } = new Window();
+
 /** Where a form goes, if it goes to the page it stands on. */
 function targetOf(attribute: string, address: URL): { action: string; query: string } | null {
 	const target = new URL(attribute, address);
@@ -49,7 +52,6 @@ const chosenIn = (select: {
 
 /** Every form on a page that posts to that page, once for each form action it can be sent to. */
 export function formsOn(html: string, address: URL): PageForm[] {
-	const { document } = new Window();
 	document.body.innerHTML = html
 		.replace(/^[\s\S]*?<body[^>]*>/, '')
 		.replace(/<script[\s\S]*?<\/script>/g, '');

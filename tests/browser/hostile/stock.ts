@@ -43,9 +43,12 @@ async function linkedFrom({ browser, lang }: Actor, page: string, under: string)
 	return found;
 }
 
-async function report(supervisor: Actor, defect: string, job: string): Promise<string> {
+async function report(
+	supervisor: Actor,
+	{ defect, job, coating }: { defect: string; job: string; coating: string }
+): Promise<string> {
 	const on = new Date().toISOString().slice(0, 10);
-	const form = { job, on, person: 'demo-aprendiz' };
+	const form = { job, on, person: 'demo-aprendiz', coating, material: 'carbon-steel' };
 	return lastOf(await led(supervisor, `/incidents/new?defect=${defect}`, form));
 }
 
@@ -70,17 +73,17 @@ export async function layInStock({ trainee, supervisor, lead, ...others }: Actor
 	await led(other, `/proving/${runs.other}/${settled}?/giveup`, { sure: 'yes' });
 	const drills = { settled, open: await issue() };
 
+	const sheet = (await linkedFrom(lead, '/shop/sheets', '/shop/sheets/'))[0]!;
+	const file = await (await lead.browser.get(`/${lead.lang}/shop/sheets/${sheet}/file`)).text();
+
 	const defect = 'orange-peel';
-	const undecided = await report(supervisor, defect, 'J-1001');
-	const alsoUndecided = await report(supervisor, defect, 'J-1003');
-	const decided = await report(supervisor, defect, 'J-1002');
+	const undecided = await report(supervisor, { defect, job: 'J-1001', coating: sheet });
+	const alsoUndecided = await report(supervisor, { defect, job: 'J-1003', coating: sheet });
+	const decided = await report(supervisor, { defect, job: 'J-1002', coating: sheet });
 	await led(supervisor, `/incidents/${decided}?/system`, {
 		evidence: 'Air was wet.',
 		action: 'Drain fitted.'
 	});
-
-	const sheet = (await linkedFrom(lead, '/shop/sheets', '/shop/sheets/'))[0]!;
-	const file = await (await lead.browser.get(`/${lead.lang}/shop/sheets/${sheet}/file`)).text();
 
 	const values = await linkedFrom(lead, '/shop/values', '/shop/values/');
 	const first = (prefix: string) => values.find((id) => id.startsWith(prefix)) ?? values[0]!;

@@ -12,17 +12,20 @@ const PASSPHRASES = VALUES.filter(
 type Valid = {
 	/** Form action: route without language, then its name. */
 	readonly at: string;
-	readonly fields: readonly string[] | 'any';
+	readonly fields: readonly string[] | RegExp;
 	readonly values: readonly ValueName[];
 	/** Right only where every field holds it. */
 	readonly together?: true;
 	readonly why: string;
 };
 
+const ANY = /^/;
 const FREE_TEXT = 'free text is whatever somebody typed';
 const UNKNOWN = 'what nobody wrote down stays empty';
 const LATER = 'what a shop decides may begin on any later day';
 const ASKED = 'an answer may be left out, and 85 psi is one where a pressure is asked for';
+
+const EDIT = 'shop/sheets/[sheet]/edit ?/default';
 
 /** What looks hostile and is right after all, field by field. Anything not listed has to be refused. */
 const VALID: readonly Valid[] = [
@@ -39,7 +42,7 @@ const VALID: readonly Valid[] = [
 	},
 	{
 		at: 'incidents/new ?/default',
-		fields: 'any',
+		fields: ANY,
 		values: NOTHING,
 		why: UNKNOWN
 	},
@@ -49,11 +52,11 @@ const VALID: readonly Valid[] = [
 		values: ['pressure'],
 		why: 'it is a pressure'
 	},
-	{ at: 'practice/[attempt] ?/check', fields: 'any', values: ['blanks', 'pressure'], why: ASKED },
-	{ at: 'practice/[attempt] ?/next', fields: 'any', values: ['blanks', 'pressure'], why: ASKED },
-	{ at: 'practice/[attempt] ?/finish', fields: 'any', values: ['blanks', 'pressure'], why: ASKED },
-	{ at: 'proving/[run]/[drill] ?/review', fields: 'any', values: ['blanks', 'pressure'], why: ASKED },
-	{ at: 'proving/[run]/[drill] ?/save', fields: 'any', values: ['blanks', 'pressure'], why: ASKED },
+	{ at: 'practice/[attempt] ?/check', fields: ANY, values: ['blanks', 'pressure'], why: ASKED },
+	{ at: 'practice/[attempt] ?/next', fields: ANY, values: ['blanks', 'pressure'], why: ASKED },
+	{ at: 'practice/[attempt] ?/finish', fields: ANY, values: ['blanks', 'pressure'], why: ASKED },
+	{ at: 'proving/[run]/[drill] ?/review', fields: ANY, values: ['blanks', 'pressure'], why: ASKED },
+	{ at: 'proving/[run]/[drill] ?/save', fields: ANY, values: ['blanks', 'pressure'], why: ASKED },
 	{ at: 'shop/values/[value] ?/default', fields: ['reason'], values: TEXT, why: FREE_TEXT },
 	{
 		at: 'shop/values/[value] ?/default',
@@ -65,13 +68,34 @@ const VALID: readonly Valid[] = [
 	{ at: 'shop/values/[value] ?/default', fields: ['from'], values: ['last day of all'], why: LATER },
 	{ at: 'shop/values/gear ?/default', fields: ['from'], values: ['last day of all'], why: LATER },
 	{ at: 'shop/import-sheet ?/default', fields: ['effective'], values: ['last day of all'], why: LATER },
-	{
-		at: 'shop/sheets/[sheet]/edit ?/default',
-		fields: ['effective'],
-		values: ['last day of all'],
-		why: LATER
-	},
 	{ at: 'shop/scheme ?/default', fields: ['effective'], values: ['last day of all'], why: LATER },
+	{ at: EDIT, fields: /^(effective|commonFrom)$|\.from$/, values: ['last day of all'], why: LATER },
+	{ at: EDIT, fields: /^(title|rubSolvent)$|\.read$/, values: TEXT, why: FREE_TEXT },
+	{
+		at: EDIT,
+		fields: ['commonRead'],
+		values: names,
+		why: 'read where a line has no source of its own: here all have'
+	},
+	{
+		at: EDIT,
+		fields: /\.memory$/,
+		values: names,
+		why: 'a box is ticked with its own word, or is not ticked'
+	},
+	{
+		at: EDIT,
+		fields: /^(cap-pressure|distance|fume-above)\.(value|min|max)$/,
+		values: NOTHING,
+		why: 'the sheet is silent on these'
+	},
+	{
+		at: EDIT,
+		fields: /^(cap-pressure|distance|fume-above)\.(unit|from|read)$/,
+		values: names,
+		why: 'the sheet is silent on these: of a line without a number nothing else is read'
+	},
+	{ at: EDIT, fields: ['storage.min'], values: ['negative'], why: 'a store may be below freezing' },
 	{
 		at: 'shop/import-sheet ?/default',
 		fields: ['file'],
@@ -101,7 +125,7 @@ export const isValidAfterAll = (at: string, field: string, value: ValueName, tog
 	VALID.some(
 		(one) =>
 			one.at === at &&
-			(one.fields === 'any' || one.fields.includes(field)) &&
+			(one.fields instanceof RegExp ? one.fields.test(field) : one.fields.includes(field)) &&
 			one.values.includes(value) &&
 			(together || !one.together)
 	);

@@ -88,6 +88,7 @@ describe('the form of a sheet', () => {
 		[{ 'dry-film.unit': 'furlong' }, 'dry-film.unit'],
 		[{ 'dry-film.from': 'soon' }, 'dry-film.from'],
 		[{ 'dry-film.from': '2026-02-30' }, 'dry-film.from'],
+		[{ commonFrom: '2026-02-30' }, 'commonFrom'],
 		[{ 'coats.min': '1.5' }, 'coats.min'],
 		[{ 'mix-ratio.value': '9:1' }, 'line.mix-ratio'],
 		[{ title: ' ' }, 'title'],

@@ -97,6 +97,7 @@ export function sheetFromForm(
 		...(checked.ok ? {} : placed(checked.problems, lines, lang)),
 		...missing(entries, lines, lang),
 		...unread,
+		...(entries.commonFrom && !isIsoDate(entries.commonFrom) ? { commonFrom: shop[lang].noDay } : {}),
 		...(effective ? { effective } : {})
 	};
 	if (!checked.ok || Object.keys(problems).length > 0) return { ok: false, problems };
