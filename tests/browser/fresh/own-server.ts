@@ -22,6 +22,8 @@ export interface OwnServer {
 	readonly url: string;
 	/** The one-time code, as whoever started the program reads it off the console. */
 	readonly code: string;
+	/** Its data folder. */
+	readonly folder: string;
 	stop(): Promise<void>;
 }
 
@@ -53,6 +55,7 @@ export async function startOwnServer(): Promise<OwnServer> {
 	return {
 		url: `http://127.0.0.1:${port}`,
 		code,
+		folder,
 		stop: async () => {
 			program.kill('SIGTERM');
 			await ended;

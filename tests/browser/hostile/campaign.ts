@@ -1,14 +1,10 @@
 import type { Actor } from './actors';
 import type { Attempt } from './attempts';
-import { dueIn } from './judge';
+import { dueIn, type Judge } from './judge';
 import { recordWatch } from './record-watch';
-import { sender, type Answer } from './send';
-import type { Lang } from '$lib/i18n';
+import { sender } from './send';
 
 const AT_ONCE = 4;
-
-/** Says what is wrong with an answer, given the language it is due in; null when nothing is. */
-export type Judge = (answer: Answer, lang: Lang) => string | null;
 
 /** Sends attempts, judges each answer, and looks into the record after each batch. */
 export function campaign(baseURL: string, dataFolder: string) {

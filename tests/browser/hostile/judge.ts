@@ -2,6 +2,9 @@ import * as messages from '$lib/i18n';
 import { isLang, LANGS, requests, shell, type Lang } from '$lib/i18n';
 import type { Answer } from './send';
 
+/** Says what is wrong with an answer, given the language it is due in; null when nothing is. */
+export type Judge = (answer: Answer, lang: Lang) => string | null;
+
 const plain = (html: string) =>
 	html
 		.replace(/<[^>]*>/g, ' ')

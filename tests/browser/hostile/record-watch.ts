@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { verify } from '$lib/records';
 
@@ -6,7 +6,10 @@ const linesOf = (text: string) => text.split('\n').filter(Boolean);
 
 /** Watches the files of a data folder for anything that was entered or left behind. */
 export function recordWatch(dataFolder: string) {
-	const read = (name: string) => readFileSync(join(dataFolder, name), 'utf8');
+	const read = (name: string) => {
+		const path = join(dataFolder, name);
+		return existsSync(path) ? readFileSync(path, 'utf8') : '';
+	};
 	const journal = () => read('journal.jsonl');
 	let seen = journal();
 

@@ -69,6 +69,7 @@ const VALID: readonly Valid[] = [
 	{ at: 'shop/values/gear ?/default', fields: ['from'], values: ['last day of all'], why: LATER },
 	{ at: 'shop/import-sheet ?/default', fields: ['effective'], values: ['last day of all'], why: LATER },
 	{ at: 'shop/scheme ?/default', fields: ['effective'], values: ['last day of all'], why: LATER },
+	{ at: 'setup ?/default', fields: ['shop', 'lead'], values: TEXT, why: 'a name is whatever one is called' },
 	{ at: EDIT, fields: /^(effective|commonFrom)$|\.from$/, values: ['last day of all'], why: LATER },
 	{ at: EDIT, fields: /^(title|rubSolvent)$|\.read$/, values: TEXT, why: FREE_TEXT },
 	{
