@@ -13,17 +13,17 @@ const inCache = (name: string) => join(root, 'node_modules/.cache', name);
 
 /** Every project has a server, a port and a fresh demo shop of its own, so that journeys never meet. */
 const projects = [
-	{ name: 'pages', testMatch: 'pages/**/*.spec.ts' },
-	{ name: 'journey-en', testMatch: 'journey/journey.spec.ts', lang: 'en' },
-	{ name: 'journey-es', testMatch: 'journey/journey.spec.ts', lang: 'es' },
+	{ name: 'pages', folder: 'pages' },
+	{ name: 'journey-en', folder: 'journey', lang: 'en' },
+	{ name: 'journey-es', folder: 'journey', lang: 'es' },
 	{
 		name: 'journey-without-script',
-		testMatch: 'journey/journey.spec.ts',
+		folder: 'journey',
 		lang: 'en',
 		javaScriptEnabled: false
 	},
-	{ name: 'hostile', testMatch: 'hostile/**/*.spec.ts' },
-	{ name: 'fresh', testMatch: 'fresh/**/*.spec.ts', fresh: true }
+	{ name: 'hostile', folder: 'hostile' },
+	{ name: 'fresh', folder: 'fresh', fresh: true }
 ].map((project, at) => ({ ...project, port: Number(process.env.TEST_PORT ?? 4310) + at }));
 
 /** Named with --project=… on the command line: only their servers are started. */
@@ -31,7 +31,6 @@ const named = process.argv.flatMap((argument) => /^--project=(.+)$/.exec(argumen
 const served = named.length ? projects.filter(({ name }) => named.includes(name)) : projects;
 
 export default defineConfig<{ lang: string; dataFolder: string }>({
-	testDir: '.',
 	outputDir: inCache('playwright'),
 	timeout: 120_000,
 	// a page may take its time on a busy machine; what is tested is never how fast
@@ -56,9 +55,9 @@ export default defineConfig<{ lang: string; dataFolder: string }>({
 			]
 		}
 	},
-	projects: projects.map(({ name, testMatch, port, lang = 'en', javaScriptEnabled = true }) => ({
+	projects: projects.map(({ name, folder, port, lang = 'en', javaScriptEnabled = true }) => ({
 		name,
-		testMatch,
+		testDir: join(root, 'tests/browser', folder),
 		use: {
 			baseURL: `http://127.0.0.1:${port}`,
 			viewport: { width: 1280, height: 800 },
