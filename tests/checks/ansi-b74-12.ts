@@ -8,6 +8,7 @@ const row = (number: number, micrometres: number) => ({
 });
 
 export default published('ansi-b74-12', 'sieves that grit 80 is tested on', {
+	of: ['sieve-opening'],
 	unit: 'µm',
 	read: 'row of grit 80, 2001 edition',
 	within: { absolute: 1e-6, because: 'a table, so nothing but rounding in the last bit' },

@@ -8,6 +8,7 @@ const at = (degrees: number) => () => saturationPressure.at({ air: celsius(degre
 
 export default [
 	published('ashrae-fundamentals-2017', 'ch. 1, Table 3: saturation pressure of water', {
+		of: ['saturation-pressure'],
 		unit: 'Pa',
 		read,
 		within: { relative: 300e-6, because: 'the accuracy claimed for the equation' },
@@ -20,6 +21,7 @@ export default [
 		]
 	}),
 	published('ashrae-fundamentals-2017', 'ch. 1, Example 1: dew point of 40 °C air, 20 °C wet bulb', {
+		of: ['dew-point'],
 		unit: '°C',
 		read,
 		within: { absolute: 0.5, because: 'the example reads dew point and humidity off a chart' },

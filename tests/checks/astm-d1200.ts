@@ -9,6 +9,7 @@ const oil = (cup: 3 | 4, time: number, viscosity: number) => ({
 });
 
 export default published('astm-d1200', 'flow times of certified oils', {
+	of: ['viscosity-ford-4'],
 	unit: 'mm²/s',
 	read: 'table of certified oils on a viscosity laboratory’s page',
 	within: { relative: 0.015, because: 'half a second of a whole-second reading' },

@@ -9,6 +9,7 @@ const oil = (cup: 1 | 2 | 3 | 4 | 5, time: number, viscosity: number) => ({
 });
 
 export default published('astm-d4212', 'flow times of certified oils', {
+	of: ['viscosity-dip-cup-2'],
 	unit: 'mm²/s',
 	read: 'table of certified oils on a viscosity laboratory’s page',
 	within: {

@@ -8,6 +8,7 @@ const row = (number: number, micrometres: number) => ({
 });
 
 export default published('astm-e11', 'Table 1: openings', {
+	of: ['sieve-opening'],
 	unit: 'µm',
 	read: 'table in an open-source fluids library; the last five also in a laboratory’s guide to the standard',
 	within: { absolute: 1e-6, because: 'a table, so nothing but rounding in the last bit' },

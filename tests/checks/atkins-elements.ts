@@ -4,6 +4,7 @@ import type { MolarEnergy } from '../../src/lib/engine/units/dimension';
 import { published } from './published';
 
 export default published('atkins-elements', 'ch. 10: how much faster from 298 K to 310 K', {
+	of: ['cure-equivalence'],
 	unit: 'times',
 	read: 'illustration of chapter 10 as worked in an open textbook-companion project',
 	within: { absolute: 0.005, because: 'printed to two decimals' },

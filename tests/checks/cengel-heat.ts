@@ -17,6 +17,7 @@ const read = 'example 4-1 as worked in an open textbook-companion project';
 
 export default [
 	published('cengel-heat', 'example 4-1: thermocouple bead', {
+		of: ['heat-up-time'],
 		unit: 's',
 		read,
 		within: { absolute: 0.1, because: 'the text rounds 9.94 s to 10 s' },
@@ -38,6 +39,7 @@ export default [
 		]
 	}),
 	published('cengel-heat', 'example 4-1: Biot number', {
+		of: ['biot'],
 		unit: '',
 		read,
 		within: { absolute: 5e-5, because: 'printed to three decimals' },

@@ -7,6 +7,7 @@ import { published } from './published';
 const AT_298 = 3.46e-2;
 
 export default published('chang-chemistry', 'example 13.9: rate constant at 350 K', {
+	of: ['cure-equivalence'],
 	unit: '1/s',
 	read: 'example as worked in an open textbook-companion project',
 	within: { relative: 0.003, because: 'printed to three digits, with R rounded to 8.314' },

@@ -11,6 +11,7 @@ const read = 'question and answer with its worked example';
 
 export default [
 	published('coverage-q-and-a', 'one gallon of 52 % solids, 30 % transfer, 1.5 mil dry', {
+		of: ['spreading-rate'],
 		unit: 'ft²/US gal',
 		read,
 		within: { absolute: 0.5, because: 'printed in whole square feet' },
@@ -23,6 +24,7 @@ export default [
 		]
 	}),
 	published('coverage-q-and-a', 'the same example read backwards', {
+		of: ['batch-volume'],
 		unit: 'US gal',
 		read,
 		within: { relative: 0.003, because: 'the area is rounded to a whole square foot' },
@@ -38,6 +40,7 @@ export default [
 		]
 	}),
 	published('coverage-q-and-a', 'dry to wet film', {
+		of: ['wet-film'],
 		unit: 'mil',
 		read,
 		within: { absolute: 0.005, because: 'printed to two decimals' },

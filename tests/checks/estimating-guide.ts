@@ -14,6 +14,7 @@ const at = (solids: number, mil: number, expected: number) => ({
 });
 
 export default published('estimating-guide', 'theoretical spreading rates', {
+	of: ['spreading-rate'],
 	unit: 'ft²/US gal',
 	read,
 	within: { absolute: 0.7, because: 'whole square feet worked with 1604 instead of 1604.17' },

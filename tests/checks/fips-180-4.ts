@@ -2,6 +2,7 @@ import { sha256 } from '$lib/records';
 import { published } from './published';
 
 export default published('fips-180-4', 'SHA-256 of the example messages', {
+	of: ['record'],
 	unit: 'hexadecimal',
 	read: 'memory',
 	within: { absolute: 0, because: 'a hash is right or wrong' },

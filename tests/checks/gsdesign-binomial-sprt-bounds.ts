@@ -30,6 +30,7 @@ const most = (plan: SequentialPlan, n: number) => Math.max(...counts(plan, n, 'f
 const least = (plan: SequentialPlan, n: number) => Math.min(...counts(plan, n, 'passed'));
 
 export default published('gsdesign', 'vignette Binomial SPRT: counts at which the two examples stop', {
+	of: ['proving'],
 	unit: 'trials',
 	within: { absolute: 0, because: 'whole numbers' },
 	read: 'vignettes/binomialSPRTExample.Rmd of the R package',

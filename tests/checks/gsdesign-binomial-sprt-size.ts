@@ -26,6 +26,7 @@ export default published(
 	'gsdesign',
 	'as_table example: mean number of trials of a truncated sequential test',
 	{
+		of: ['proving'],
 		unit: 'trials',
 		within: { absolute: 0.05, because: 'one printed digit' },
 		read: 'as_table reference page of the R package',

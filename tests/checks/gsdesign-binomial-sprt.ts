@@ -26,6 +26,7 @@ export default published(
 	'gsdesign',
 	'as_table example: chance of each verdict of a truncated sequential test',
 	{
+		of: ['proving'],
 		unit: 'share',
 		within: { absolute: 0.005, because: 'two printed digits' },
 		read: 'as_table reference page of the R package',

@@ -23,6 +23,7 @@ const printed = [
 ] as const;
 
 export default published('gsdesign', 'as_gt example: mean number of trials when watching an adverse event', {
+	of: ['proving'],
 	unit: 'trials',
 	within: { absolute: 0.05, because: 'one printed digit' },
 	read: 'table kept with the tests of the R package (independent-test-as_gt)',

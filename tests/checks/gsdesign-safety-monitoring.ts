@@ -23,6 +23,7 @@ const printed = [
 ] as const;
 
 export default published('gsdesign', 'as_gt example: chance of each verdict when watching an adverse event', {
+	of: ['proving'],
 	unit: 'share',
 	within: { absolute: 0.0005, because: 'three printed digits' },
 	read: 'table kept with the tests of the R package (independent-test-as_gt)',

@@ -17,6 +17,7 @@ const read = 'example 4-1 as worked in an open textbook-companion project';
 
 export default [
 	published('holman-heat', 'example 4-1: steel ball cooling in air', {
+		of: ['heat-up-time'],
 		unit: 's',
 		read,
 		within: { absolute: 1, because: 'printed in whole seconds' },
@@ -38,6 +39,7 @@ export default [
 		]
 	}),
 	published('holman-heat', 'example 4-1: Biot number', {
+		of: ['biot'],
 		unit: '',
 		read,
 		within: { absolute: 5e-5, because: 'printed to four decimals' },

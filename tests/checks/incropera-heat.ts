@@ -32,6 +32,7 @@ const byRadiation = (walls: number) => () =>
 
 export default [
 	published('incropera-heat', 'example 5.3: curing a coated panel', {
+		of: ['radiant-heat-up-time', 'part-temperature-after'],
 		unit: 's',
 		read,
 		within: {
@@ -46,6 +47,7 @@ export default [
 		]
 	}),
 	published('incropera-heat', 'eq. 1.9 in example 5.3: radiation coefficient', {
+		of: ['radiation-coefficient'],
 		unit: 'W/(m²·K)',
 		read,
 		within: { absolute: 0.05, because: 'printed to one decimal' },

@@ -14,6 +14,7 @@ const theirs = (typed: string, base: string) => Qty(typed).to(base).scalar;
 
 export default [
 	published('js-quantities', 'units as typed, to SI', {
+		of: ['units'],
 		unit: 'SI',
 		read,
 		within: { relative: 1e-6, because: 'the library holds its factors to seven digits or more' },
@@ -39,6 +40,7 @@ export default [
 		]
 	}),
 	published('js-quantities', 'pound per square inch', {
+		of: ['units'],
 		unit: 'Pa',
 		read,
 		within: { relative: 1e-5, because: 'the library holds psi to six digits' },

@@ -10,6 +10,7 @@ const printed = [
 ] as const;
 
 export default published('newcombe-1998', 'Table I, method 3: 95 % interval for a single proportion', {
+	of: ['proving'],
 	unit: 'share',
 	within: { absolute: 0.00005, because: 'four printed digits' },
 	read: 'the table rows as quoted, with citation, in test suites of public repositories; the paper itself not',

@@ -11,6 +11,7 @@ const limit = (solvent: string, ppm: number, grams: number, milligrams: number) 
 });
 
 export default published('niosh-npg', 'limits printed in ppm and in mg/m³', {
+	of: ['vapour-concentration'],
 	unit: 'mg/m³',
 	read: 'pages of these five solvents',
 	within: { relative: 0.012, because: 'the guide rounds to two or three digits' },

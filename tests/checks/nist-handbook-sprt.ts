@@ -5,6 +5,7 @@ import { published } from './published';
 const lines = () => decisionLines({ p0: 0.01, p1: 0.1, alpha: 0.05, beta: 0.1 });
 
 export default published('nist-handbook', '6.2.6: lines of an item-by-item sequential plan', {
+	of: ['proving'],
 	unit: 'items',
 	within: { absolute: 0.0005, because: 'three printed digits; the slope is printed to four' },
 	read: 'memory',

@@ -7,6 +7,7 @@ const one = (dimension: Dimension, id: string) => () => unitOf(dimension, id).to
 
 export default [
 	published('nist-sp-811', 'Appendix B.9, factors to SI', {
+		of: ['units'],
 		unit: 'SI',
 		read,
 		within: { relative: 5e-7, because: 'factors are printed to seven digits' },
@@ -36,6 +37,7 @@ export default [
 		]
 	}),
 	published('nist-sp-811', 'Appendix B.8, factors not seen again', {
+		of: ['units'],
 		unit: 'SI',
 		read: 'memory',
 		within: { relative: 5e-7, because: 'factors are printed to seven digits' },

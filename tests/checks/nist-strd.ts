@@ -14,6 +14,7 @@ const read = 'data and certified values as held in open-source test suites';
 
 export default [
 	published('nist-strd', 'certified means', {
+		of: ['sample-mean'],
 		unit: '',
 		read,
 		within: { relative: 1e-14, because: 'a mean loses next to nothing in double precision' },
@@ -23,6 +24,7 @@ export default [
 		]
 	}),
 	published('nist-strd', 'certified standard deviations', {
+		of: ['sample-deviation'],
 		unit: '',
 		read,
 		within: {

@@ -24,6 +24,7 @@ const vapour = (solvent: string, density: number, grams: number, expected: numbe
 
 export default [
 	published('osha-1910-94', '(c)(6)(ii)(a): air for a gallon of toluene, its example', {
+		of: ['dilution-air'],
 		unit: 'ft³',
 		read: 'memory',
 		within: { absolute: 0.5, because: 'printed in whole cubic feet' },
@@ -43,6 +44,7 @@ export default [
 		]
 	}),
 	published('osha-1910-94', 'Table G-11: vapour of one gallon at 70 °F', {
+		of: ['vapour-volume'],
 		unit: 'ft³',
 		read: 'memory',
 		within: { relative: 0.015, because: 'the table uses rounded densities' },

@@ -20,6 +20,7 @@ const read = 'Appendix A on the regulator’s page';
 
 export default [
 	published('osha-1910-95', 'Appendix A, Table G-16a: reference duration', {
+		of: ['noise-duration-osha'],
 		unit: 'h',
 		read,
 		within: { absolute: 0.05, because: 'half of the last digit printed' },
@@ -31,6 +32,7 @@ export default [
 		}))
 	}),
 	published('osha-1910-95', 'Appendix A, Table A-1: average from dose', {
+		of: ['noise-average-osha'],
 		unit: 'dB(A)',
 		read,
 		within: { absolute: 0.05, because: 'printed to one decimal' },
@@ -51,6 +53,7 @@ export default [
 		}))
 	}),
 	published('osha-1910-95', 'a day of three noise levels, worked in a printed guide', {
+		of: ['noise-dose-osha'],
 		unit: '%',
 		read: 'worked example of a guide to Appendix A',
 		within: { absolute: 0.05, because: 'printed to one decimal' },

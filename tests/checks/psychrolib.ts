@@ -23,6 +23,7 @@ const AIR: readonly (readonly [degrees: number, humidity: number])[] = [
 
 export default [
 	published('psychrolib', 'dew point over a shop’s climate', {
+		of: ['dew-point'],
 		unit: '°C',
 		read,
 		within: { absolute: 0.03, because: 'Magnus and ASHRAE equations differ by so much from 5 to 40 °C' },
@@ -33,6 +34,7 @@ export default [
 		}))
 	}),
 	published('psychrolib', 'saturation pressure between the table rows', {
+		of: ['saturation-pressure'],
 		unit: 'Pa',
 		read,
 		within: { relative: 1e-9, because: 'both carry out the same equation in double precision' },

@@ -12,6 +12,10 @@ export type Published = {
 	/** The publication or reference library; the file is named after it. */
 	readonly source: string;
 	readonly title: string;
+	/** What is checked: ids of formulas and procedures, or one of the SUBJECTS that are none. */
+	readonly of: readonly string[];
+	/** The table these rows are of, where several lists take from one: of one table only so many rows count. */
+	readonly table?: string;
 	readonly unit: string;
 	/** What was read for these very rows, or `memory`. */
 	readonly read: string;
@@ -21,6 +25,9 @@ export type Published = {
 	);
 	readonly rows: readonly Row[];
 };
+
+/** What else is checked against something published, beside formulas and procedures. */
+export const SUBJECTS = ['units', 'materials', 'proving', 'record'] as const;
 
 /** Facts of one source, for the runner in checks.test.ts. A check file exports one of these, or a list of them. */
 export const published = (

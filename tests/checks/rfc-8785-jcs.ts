@@ -15,6 +15,7 @@ const french =
 
 export default [
 	published('rfc-8785', 'JSON canonicalization: input and canonical text', {
+		of: ['record'],
 		unit: 'text',
 		read,
 		within: exactly,
@@ -56,6 +57,7 @@ export default [
 		]
 	}),
 	published('rfc-8785', 'JSON canonicalization: IEEE 754 double and its text', {
+		of: ['record'],
 		unit: 'text',
 		read,
 		within: exactly,

@@ -17,6 +17,7 @@ const clears = (rate: number) =>
 	chance(1, safety.cleanRun, rate) * chance(0, safety.oneMissRun - safety.cleanRun, rate);
 
 export default published('simple-statistics', 'binomial distribution: the two stages of the safety gate', {
+	of: ['proving'],
 	unit: 'share',
 	within: { relative: 1e-9, because: 'the same sum in double precision' },
 	read: 'version 7.12.1 as installed',

@@ -8,6 +8,7 @@ const read = 'page with both examples';
 
 export default [
 	published('spreading-rate-bulletin', '65 % solids at 5 mil', {
+		of: ['spreading-rate'],
 		unit: 'ft²/US gal',
 		read,
 		within: { relative: 2e-4, because: 'the bulletin rounds 1604.17 to 1604' },
@@ -21,6 +22,7 @@ export default [
 		]
 	}),
 	published('spreading-rate-bulletin', '65 % solids at 125 µm', {
+		of: ['spreading-rate'],
 		unit: 'm²/L',
 		read,
 		within: { absolute: 1e-9, because: 'exact' },

@@ -10,6 +10,7 @@ const inMils = (metres: number) => unitOf('length', 'mil').fromSi(metres);
 
 export default [
 	published('sspc-pa-2', '§8: how much to measure on 12 500 ft²', {
+		of: ['sampling-plan'],
 		unit: '',
 		read: 'published example',
 		within: { absolute: 0, because: 'counted' },
@@ -20,6 +21,7 @@ export default [
 		]
 	}),
 	published('sspc-pa-2', '§9, Table 1: spot limits of 8 to 12 mil, level 3', {
+		of: ['spot-minimum', 'spot-maximum'],
 		unit: 'mil',
 		read: 'published example',
 		within: { absolute: 1e-9, because: 'exact shares of a printed number' },

@@ -7,6 +7,7 @@ import { published } from './published';
 const mix = { solids: fraction(0.6), thinner: fraction(0.25) };
 
 export default published('thinned-solids', 'share of a wet film that stays, after thinning', {
+	of: ['dry-film'],
 	unit: '',
 	read: 'page with the worked question',
 	within: { absolute: 1e-9, because: 'exact' },

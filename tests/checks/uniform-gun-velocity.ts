@@ -10,6 +10,7 @@ const OVERLAPS = Array.from({ length: 91 }, (_, step) => step / 200);
 
 export default [
 	published('uniform-gun-velocity', 'parabolic fan: smallest variance of the film', {
+		of: ['fan-uniformity'],
 		unit: '',
 		read,
 		within: { absolute: 1e-4, because: 'printed as about 0.0025' },
@@ -22,6 +23,7 @@ export default [
 		]
 	}),
 	published('uniform-gun-velocity', 'parabolic fan: overlap that gives it', {
+		of: ['fan-uniformity'],
 		unit: '',
 		read,
 		within: { absolute: 0.01, because: 'printed as between 0.29 and 0.31' },

@@ -10,6 +10,7 @@ const gallonAt = (mil: number) => () =>
 	);
 
 export default published('wet-film-formulae', 'coverage of a gallon of 231 cubic inches', {
+	of: ['spreading-rate'],
 	unit: 'ft²/US gal',
 	read: 'page',
 	within: { relative: 3e-6, because: 'printed to six digits' },

@@ -1,7 +1,8 @@
 import type { Provenance } from '../sources/provenance';
 import type { Traced } from '../plan/trace';
 import type { Text } from '../text';
-import type { Dimension, Si } from '../units/dimension';
+import { SI_UNITS, type Dimension, type Si } from '../units/dimension';
+import { refuseOutside, type Range } from './valid-range';
 
 type Inputs = Readonly<Record<string, Dimension>>;
 type Values<I extends Inputs> = { readonly [K in keyof I]: Si<I[K]> };
@@ -16,10 +17,10 @@ export type Formula<I extends Inputs, D extends Dimension> = {
 	readonly inputs: I;
 	readonly gives: D;
 	/** Closed interval in SI per input; outside it, and for NaN, the formula refuses. */
-	readonly validFor: { readonly [K in keyof I]: readonly [number, number] };
+	readonly validFor: { readonly [K in keyof I]: Range };
 	/** The bare number. Throws a RangeError naming input, value and permitted range. */
 	at(values: Values<I>): Si<D>;
-	/** The number with its derivation. */
+	/** The number with its derivation. Throws a TypeError too for a number of another dimension. */
 	of(inputs: TracedInputs<I>): Traced<D>;
 };
 
@@ -32,24 +33,29 @@ export function defineFormula<const I extends Inputs, const D extends Dimension>
 	definition: Definition<I, D>
 ): Formula<I, D> {
 	const { compute, ...formula } = definition;
+	const names = Object.keys(formula.inputs) as (keyof I & string)[];
 	const at = (values: Values<I>) => {
-		for (const name of Object.keys(formula.inputs) as (keyof I & string)[]) {
-			const value: number = values[name];
-			const [low, high] = formula.validFor[name];
-			if (!(value >= low && value <= high))
-				throw new RangeError(`${formula.id}: ${name} = ${value} is outside ${low} to ${high} (SI)`);
-		}
+		refuseOutside(formula.id, values as never, formula.validFor as never);
 		const result = compute(values);
 		if (!Number.isFinite(result)) throw new RangeError(`${formula.id}: the result is not a number`);
 		return result as Si<D>;
+	};
+	const bare = (inputs: TracedInputs<I>) => {
+		const values: Record<string, number> = {};
+		for (const name of names) {
+			const { value, dimension } = inputs[name];
+			const wanted = formula.inputs[name]!;
+			if (dimension !== wanted)
+				throw new TypeError(`${formula.id}: ${name} is ${wanted} in ${SI_UNITS[wanted]}, not ${dimension}`);
+			values[name] = value;
+		}
+		return values as Values<I>;
 	};
 	return {
 		...formula,
 		at,
 		of: (inputs) => ({
-			value: at(
-				Object.fromEntries(Object.entries(inputs).map(([name, traced]) => [name, traced.value])) as Values<I>
-			),
+			value: at(bare(inputs)),
 			dimension: formula.gives,
 			label: formula.title,
 			origin: { kind: 'formula', id: formula.id },

@@ -38,14 +38,15 @@ import { vapourConcentration } from './vapour-concentration';
 import { vapourVolume } from './vapour-volume';
 import { wetFilm } from './wet-film';
 
-/** What a formula says of itself, without its inputs' types. */
+/** What a formula or a procedure says of itself, without its inputs' types. */
 export type FormulaNote = {
 	readonly id: string;
 	readonly title: Text;
 	readonly equation: string;
 	readonly source: Provenance;
 	readonly inputs: Readonly<Record<string, Dimension>>;
-	readonly gives: Dimension;
+	/** Left out where a computation gives more than one number. */
+	readonly gives?: Dimension;
 	readonly validFor: Readonly<Record<string, readonly [number, number]>>;
 };
 

@@ -25,5 +25,8 @@ export const DIMENSION_NAMES: Readonly<Record<Dimension, Text>> = {
 	'heat-transfer': { en: 'heat transfer', es: 'transferencia de calor' },
 	'molar-mass': { en: 'molar mass', es: 'masa molar' },
 	'molar-energy': { en: 'activation energy', es: 'energía de activación' },
-	'sound-level': { en: 'sound level', es: 'nivel de ruido' }
+	'sound-level': { en: 'sound level', es: 'nivel de ruido' },
+	'mass-flow': { en: 'mass flow', es: 'caudal másico' },
+	power: { en: 'power', es: 'potencia' },
+	diffusivity: { en: 'thermal diffusivity', es: 'difusividad térmica' }
 };

@@ -25,7 +25,10 @@ export const SI_UNITS = {
 	'heat-transfer': 'W/(m²·K)',
 	'molar-mass': 'kg/mol',
 	'molar-energy': 'J/mol',
-	'sound-level': 'dB(A)'
+	'sound-level': 'dB(A)',
+	'mass-flow': 'kg/s',
+	power: 'W',
+	diffusivity: 'm²/s'
 } as const;
 
 export type Dimension = keyof typeof SI_UNITS;
@@ -61,3 +64,7 @@ export type MolarMass = Si<'molar-mass'>;
 export type MolarEnergy = Si<'molar-energy'>;
 /** A-weighted sound level in decibels: already a logarithm, so it is never scaled. */
 export type SoundLevel = Si<'sound-level'>;
+export type KilogramPerSecond = Si<'mass-flow'>;
+export type Watt = Si<'power'>;
+/** Of heat: conductivity over density and specific heat. */
+export type Diffusivity = Si<'diffusivity'>;

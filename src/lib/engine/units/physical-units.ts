@@ -31,5 +31,14 @@ export const PHYSICAL_UNITS = {
 	'heat-transfer': [unitsOf('heat-transfer')('W/(m²·K)', times(1), { decimals: 1 })],
 	'molar-mass': [unitsOf('molar-mass')('g/mol', times(1e-3), { decimals: 2 })],
 	'molar-energy': [unitsOf('molar-energy')('kJ/mol', times(1e3), { decimals: 1 })],
-	'sound-level': [unitsOf('sound-level')('dB(A)', times(1), { decimals: 1, also: 'dBA, dB' })]
+	'sound-level': [unitsOf('sound-level')('dB(A)', times(1), { decimals: 1, also: 'dBA, dB' })],
+	'mass-flow': [
+		unitsOf('mass-flow')('g/s', times(1e-3), { decimals: 1 }),
+		unitsOf('mass-flow')('lb/s', times(0.45359237), { decimals: 3 })
+	],
+	power: [
+		unitsOf('power')('kW', times(1e3), { decimals: 1 }),
+		unitsOf('power')('hp', times(550 * 0.3048 * 0.45359237 * 9.80665), { decimals: 1 })
+	],
+	diffusivity: [unitsOf('diffusivity')('mm²/s', times(1e-6), { decimals: 2 })]
 } as const;

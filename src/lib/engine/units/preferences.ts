@@ -71,6 +71,8 @@ const LADDERS: Readonly<Record<UnitSystem, Readonly<Partial<Record<Dimension, re
 		duration: DURATION,
 		speed: [['ft/min', Infinity]],
 		flow: [['cfm', Infinity]],
+		'mass-flow': [['lb/s', Infinity]],
+		power: [['hp', Infinity]],
 		'spreading-rate': [['ft²/US gal', Infinity]]
 	}
 };
