@@ -34,7 +34,7 @@ export const PHYSICAL_UNITS = {
 	'sound-level': [unitsOf('sound-level')('dB(A)', times(1), { decimals: 1, also: 'dBA, dB' })],
 	'mass-flow': [
 		unitsOf('mass-flow')('g/s', times(1e-3), { decimals: 1 }),
-		unitsOf('mass-flow')('lb/s', times(0.45359237), { decimals: 3 })
+		unitsOf('mass-flow')('lb/s', times(0.45359237), { decimals: 2, belowOne: 4 })
 	],
 	power: [
 		unitsOf('power')('kW', times(1e3), { decimals: 1 }),
