@@ -54,6 +54,7 @@ export {
 } from './lesson-tries';
 export { ruleList } from './rules/rule-list';
 export { ruleView } from './rules/rule-view';
+export { checksView } from './rules/checks-view';
 export { numbersView } from './rules/numbers-view';
 export { close } from './incidents/close';
 export { readConditions, type Conditions } from './incidents/conditions';

@@ -92,6 +92,6 @@ export async function layInStock({ trainee, supervisor, lead, ...others }: Actor
 		values: [first('cap.'), first('blast.pressure')],
 		...{ sheet, sheetFile: file.replaceAll(`"${sheet}"`, '"demo-z-new"') },
 		lesson: (await linkedFrom(trainee, '/lessons', '/lessons/'))[0]!,
-		rule: (await linkedFrom(trainee, '/rules', '/rules/')).find((id) => id !== 'numbers')!
+		rule: (await linkedFrom(trainee, '/rules', '/rules/')).find((id) => !['numbers', 'checks'].includes(id))!
 	};
 }

@@ -16,5 +16,6 @@ export const bookVisits: Readonly<Record<string, readonly Visit[]>> = {
 	],
 	'/rules': visit('nobody', '/rules'),
 	'/rules/[id]': visit('nobody', ...rules.map((rule) => `/rules/${rule}`)),
+	'/rules/checks': visit('nobody', '/rules/checks'),
 	'/rules/numbers': visit('nobody', '/rules/numbers')
 };

@@ -108,6 +108,7 @@ test('an open proving drill gives nothing away and closes the book', async ({ pa
 		for (const lang of ['en', 'es'] as const)
 			for (const path of [
 				'/rules',
+				'/rules/checks',
 				'/rules/numbers',
 				`/rules/${rules[0]}`,
 				'/lessons',

@@ -46,7 +46,36 @@ const en = {
 	sourcesTitle: 'Sources',
 	publication: 'Publication',
 	read: 'What was read of it',
-	nothingRead: 'nothing: what is taken from it is from memory'
+	nothingRead: 'nothing: what is taken from it is from memory',
+
+	checksLink: 'How the formulas were checked',
+	checksTitle: 'How the formulas were checked',
+	checksIntro:
+		'Each computation is held against numbers that somebody else published, or that a well-kept library works out: never against this tool’s own. How far it may be off is said beforehand, with a reason. The table is written by the checks themselves each time they run.',
+	checksCount: (facts: number, sources: number) =>
+		`${facts} published numbers from ${sources} sources count. Of one table at most five rows count, and of all unit conversions at most twenty.`,
+	checksTable: 'Computations and what they were held against',
+	computation: 'Computation',
+	checkedAgainst: 'Held against',
+	factsHead: 'Numbers compared',
+	worst: 'Furthest off',
+	noCheck:
+		'No number from outside yet: it is a definition or plain arithmetic, or its source prints no example.',
+	factsFromMemory: (count: number) => `${count} of them quoted from memory`,
+	ofAllowed: (share: number) =>
+		share === 0
+			? 'no difference to speak of'
+			: `${format.number(share * 100, 'en', { atMost: 1 })} % of what is allowed`,
+	expectedGot: (expected: string, got: string) => `published ${expected}, here ${got}`,
+	subjects: {
+		units: 'Units of measurement',
+		materials: 'Heat properties of materials',
+		proving: 'Proving: how sure a verdict is',
+		record: 'The record: hashes and canonical text'
+	},
+	uncheckedTitle: 'Shop values that still rest on memory',
+	uncheckedIntro:
+		'Nobody publishes these, or nobody has looked them up. They are common practice as remembered. The lead confirms or changes each one among the shop values.'
 };
 
 const es = {
@@ -99,7 +128,35 @@ const es = {
 	sourcesTitle: 'Fuentes',
 	publication: 'Publicación',
 	read: 'Qué se leyó de ella',
-	nothingRead: 'nada: lo que se toma de ella es de memoria'
+	nothingRead: 'nada: lo que se toma de ella es de memoria',
+
+	checksLink: 'Cómo se comprobaron las fórmulas',
+	checksTitle: 'Cómo se comprobaron las fórmulas',
+	checksIntro:
+		'Cada cálculo se compara con números que otros publicaron, o que da una biblioteca bien mantenida: nunca con los de esta misma herramienta. Cuánto puede desviarse se dice de antemano y con su motivo. La tabla la escriben las propias comprobaciones cada vez que corren.',
+	checksCount: (facts: number, sources: number) =>
+		`Cuentan ${facts} números publicados de ${sources} fuentes. De una misma tabla cuentan cinco filas como máximo, y de todas las conversiones de unidades, veinte.`,
+	checksTable: 'Los cálculos y con qué se compararon',
+	computation: 'Cálculo',
+	checkedAgainst: 'Comparado con',
+	factsHead: 'Números comparados',
+	worst: 'La mayor diferencia',
+	noCheck: 'Aún sin número de fuera: es una definición o simple aritmética, o su fuente no trae un ejemplo.',
+	factsFromMemory: (count: number) => `${count} de ellos citados de memoria`,
+	ofAllowed: (share: number) =>
+		share === 0
+			? 'sin diferencia apreciable'
+			: `${format.number(share * 100, 'es', { atMost: 1 })} % de lo permitido`,
+	expectedGot: (expected: string, got: string) => `publicado ${expected}, aquí ${got}`,
+	subjects: {
+		units: 'Unidades de medida',
+		materials: 'Propiedades térmicas de los materiales',
+		proving: 'Prueba sin ayuda: qué tan seguro es un veredicto',
+		record: 'El registro: huellas y texto canónico'
+	},
+	uncheckedTitle: 'Valores del taller que aún son de memoria',
+	uncheckedIntro:
+		'Nadie los publica, o nadie los ha buscado. Son práctica común, como se recuerda. La persona responsable confirma o cambia cada uno entre los valores del taller.'
 } satisfies typeof en;
 
 export const rules = { en, es };

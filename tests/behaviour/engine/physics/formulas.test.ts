@@ -44,6 +44,28 @@ describe.each(formulas.map((formula) => [formula.id, formula] as const))('%s', (
 		if (origin !== 'arithmetic') expect(Object.keys(SOURCES)).toContain(source);
 	});
 
+	it('takes each input at the limits of its range', () => {
+		for (const [name, range] of Object.entries(formula.validFor))
+			for (const limit of range) {
+				// what else is wrong with so extreme a case, or with the middle of everything, is said in other words
+				const at = () => formula.at({ ...middle(formula), [name]: limit } as never);
+				try {
+					at();
+				} catch (error) {
+					expect(error).toBeInstanceOf(Error);
+					expect((error as Error).message, `${name} = ${limit}`).not.toMatch(/ is outside .* \(SI\)$/);
+				}
+			}
+	});
+
+	it('refuses a number of another dimension, where it keeps a derivation', () => {
+		if (!('of' in formula)) return;
+		const given = Object.fromEntries(
+			Object.entries(middle(formula)).map(([name, value]) => [name, { value, dimension: 'angle' }])
+		);
+		expect(() => formula.of(given as never)).toThrow(TypeError);
+	});
+
 	it('refuses each input outside its range, or no number at all', () => {
 		for (const [name, [low, high]] of Object.entries(formula.validFor)) {
 			const width = high - low;

@@ -1,0 +1,14 @@
+/** What expected values are taken from beside publications: open libraries and manuals that are no source of the engine. */
+export const REFERENCE_LIBRARIES: Readonly<Record<string, string>> = {
+	'js-quantities': 'js-quantities, unit conversion library',
+	mathjs: 'mathjs, mathematics library',
+	psychrolib: 'psychrolib, psychrometrics library',
+	'simple-statistics': 'simple-statistics, statistics library',
+	jstat: 'jstat, statistics library',
+	gsdesign: 'gsDesign, group sequential design library for R, vignettes',
+	'reliability-library-manual': 'Manual of the Python library reliability',
+	'newcombe-1998': 'Newcombe, Two-sided confidence intervals for the single proportion, 1998',
+	'nist-handbook': 'NIST/SEMATECH e-Handbook of Statistical Methods',
+	'fips-180-4': 'FIPS 180-4, Secure hash standard',
+	'rfc-8785': 'RFC 8785, JSON canonicalization scheme'
+};
