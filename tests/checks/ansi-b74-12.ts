@@ -1,10 +1,11 @@
-import { sieveOpening } from '../../src/lib/engine/physics/sieves';
+import { sieveOpening } from '../../src/lib/engine/physics/mixing/sieve-opening';
+import { count } from '../../src/lib/engine/units/construct';
 import { published } from './published';
 
 const row = (number: number, micrometres: number) => ({
 	where: `sieve No. ${number}`,
 	expected: micrometres,
-	actual: () => sieveOpening(number) * 1e6
+	actual: () => sieveOpening.at({ number: count(number) }) * 1e6
 });
 
 export default published('ansi-b74-12', 'sieves that grit 80 is tested on', {

@@ -1,5 +1,5 @@
-import { dewPoint } from '../../src/lib/engine/physics/dew-point';
-import { saturationPressure } from '../../src/lib/engine/physics/saturation-pressure';
+import { dewPoint } from '../../src/lib/engine/physics/humidity/dew-point';
+import { saturationPressure } from '../../src/lib/engine/physics/humidity/saturation-pressure';
 import { celsius, fraction } from '../../src/lib/engine/units/construct';
 import { published } from './published';
 

@@ -1,4 +1,4 @@
-import { cupViscosity } from '../../src/lib/engine/physics/cup-viscosity';
+import { cupViscosity } from '../../src/lib/engine/physics/mixing/cup-viscosity';
 import { seconds } from '../../src/lib/engine/units/construct';
 import { published } from './published';
 
@@ -9,7 +9,7 @@ const oil = (cup: 1 | 2 | 3 | 4 | 5, time: number, viscosity: number) => ({
 });
 
 export default published('astm-d4212', 'flow times of certified oils', {
-	of: ['viscosity-dip-cup-2'],
+	of: [1, 2, 3, 4, 5].map((cup) => `viscosity-dip-cup-${cup}`),
 	unit: 'mm²/s',
 	read: 'table of certified oils on a viscosity laboratory’s page',
 	within: {

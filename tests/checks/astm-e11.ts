@@ -1,10 +1,11 @@
-import { sieveOpening } from '../../src/lib/engine/physics/sieves';
+import { sieveOpening } from '../../src/lib/engine/physics/mixing/sieve-opening';
+import { count } from '../../src/lib/engine/units/construct';
 import { published } from './published';
 
 const row = (number: number, micrometres: number) => ({
 	where: `No. ${number}`,
 	expected: micrometres,
-	actual: () => sieveOpening(number) * 1e6
+	actual: () => sieveOpening.at({ number: count(number) }) * 1e6
 });
 
 export default published('astm-e11', 'Table 1: openings', {

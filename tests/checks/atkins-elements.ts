@@ -1,4 +1,4 @@
-import { cureEquivalence } from '../../src/lib/engine/physics/cure-equivalence';
+import { cureEquivalence } from '../../src/lib/engine/physics/cure/cure-equivalence';
 import { hours, kelvin } from '../../src/lib/engine/units/construct';
 import type { MolarEnergy } from '../../src/lib/engine/units/dimension';
 import { published } from './published';

@@ -1,6 +1,6 @@
-import { batchVolume } from '../../src/lib/engine/physics/batch-volume';
-import { wetFilm } from '../../src/lib/engine/physics/wet-film';
-import { spreadingRate } from '../../src/lib/engine/physics/spreading-rate';
+import { batchVolume } from '../../src/lib/engine/physics/film/batch-volume';
+import { wetFilm } from '../../src/lib/engine/physics/film/wet-film';
+import { spreadingRate } from '../../src/lib/engine/physics/film/spreading-rate';
 import { fraction, mils, percent } from '../../src/lib/engine/units/construct';
 import type { SquareMetre } from '../../src/lib/engine/units/dimension';
 import { unitOf } from '../../src/lib/engine/units/units';

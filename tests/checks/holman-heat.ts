@@ -1,5 +1,5 @@
-import { biot } from '../../src/lib/engine/physics/biot';
-import { heatUpTime } from '../../src/lib/engine/physics/heat-up-time';
+import { biot } from '../../src/lib/engine/physics/heat/biot';
+import { heatUpTime } from '../../src/lib/engine/physics/heat/heat-up-time';
 import { celsius } from '../../src/lib/engine/units/construct';
 import type {
 	Conductivity,

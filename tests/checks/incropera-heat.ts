@@ -1,6 +1,6 @@
-import { partTemperatureAfter } from '../../src/lib/engine/physics/part-temperature-after';
-import { radiantHeatUpTime } from '../../src/lib/engine/physics/radiant-heat-up-time';
-import { radiationCoefficient } from '../../src/lib/engine/physics/radiation-coefficient';
+import { partTemperatureAfter } from '../../src/lib/engine/physics/heat/part-temperature-after';
+import { radiantHeatUpTime } from '../../src/lib/engine/physics/heat/radiant-heat-up-time';
+import { radiationCoefficient } from '../../src/lib/engine/physics/heat/radiation-coefficient';
 import { celsius, fraction, seconds } from '../../src/lib/engine/units/construct';
 import type {
 	HeatTransfer,

@@ -1,4 +1,4 @@
-import { noiseExposure } from '../../src/lib/engine/physics/noise-exposure';
+import { noiseExposure } from '../../src/lib/engine/physics/exposure/noise-exposure';
 import { percent } from '../../src/lib/engine/units/construct';
 import type { SoundLevel } from '../../src/lib/engine/units/dimension';
 import { published } from './published';

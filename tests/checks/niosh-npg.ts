@@ -1,4 +1,4 @@
-import { vapourConcentration } from '../../src/lib/engine/physics/vapour-concentration';
+import { vapourConcentration } from '../../src/lib/engine/physics/exposure/vapour-concentration';
 import { fraction } from '../../src/lib/engine/units/construct';
 import type { MolarMass } from '../../src/lib/engine/units/dimension';
 import { published } from './published';

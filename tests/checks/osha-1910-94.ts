@@ -1,5 +1,5 @@
-import { dilutionAir } from '../../src/lib/engine/physics/dilution-air';
-import { vapourVolume } from '../../src/lib/engine/physics/vapour-volume';
+import { dilutionAir } from '../../src/lib/engine/physics/solvent/dilution-air';
+import { vapourVolume } from '../../src/lib/engine/physics/solvent/vapour-volume';
 import { fahrenheit, fraction, gramsPerMillilitre, percent } from '../../src/lib/engine/units/construct';
 import type { CubicMetre, MolarMass } from '../../src/lib/engine/units/dimension';
 import { unitOf } from '../../src/lib/engine/units/units';

@@ -1,4 +1,4 @@
-import { noiseExposure } from '../../src/lib/engine/physics/noise-exposure';
+import { noiseExposure } from '../../src/lib/engine/physics/exposure/noise-exposure';
 import { hours, percent } from '../../src/lib/engine/units/construct';
 import type { SoundLevel } from '../../src/lib/engine/units/dimension';
 import { published } from './published';
@@ -63,11 +63,10 @@ export default [
 				expected: 112.5,
 				actual: () =>
 					100 *
-					dose([
-						{ level: 90 as SoundLevel, duration: hours(4) },
-						{ level: 95 as SoundLevel, duration: hours(2) },
-						{ level: 85 as SoundLevel, duration: hours(2) }
-					])
+					dose.at({
+						levels: [90, 95, 85] as SoundLevel[],
+						durations: [hours(4), hours(2), hours(2)]
+					})
 			}
 		]
 	})

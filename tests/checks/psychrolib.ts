@@ -1,6 +1,6 @@
 import psychrolib from 'psychrolib';
-import { dewPoint } from '../../src/lib/engine/physics/dew-point';
-import { saturationPressure } from '../../src/lib/engine/physics/saturation-pressure';
+import { dewPoint } from '../../src/lib/engine/physics/humidity/dew-point';
+import { saturationPressure } from '../../src/lib/engine/physics/humidity/saturation-pressure';
 import { celsius, percent } from '../../src/lib/engine/units/construct';
 import { published } from './published';
 

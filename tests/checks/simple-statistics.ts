@@ -1,5 +1,6 @@
 import { mean, sampleStandardDeviation } from 'simple-statistics';
-import { sampleDeviation, sampleMean } from '../../src/lib/engine/physics/sample-statistics';
+import { sampleDeviation } from '../../src/lib/engine/physics/readings/sample-deviation';
+import { sampleMean } from '../../src/lib/engine/physics/readings/sample-mean';
 import { published } from './published';
 
 /** Fifteen readings of one area, µm. */
@@ -11,7 +12,11 @@ export default published('simple-statistics', 'mean and sample deviation', {
 	read: 'library simple-statistics 7.12.1, run in this test',
 	within: { relative: 1e-13, because: 'double precision over fifteen values of one size' },
 	rows: [
-		{ where: 'mean', expected: mean(FILM), actual: () => sampleMean(FILM) },
-		{ where: 'deviation', expected: sampleStandardDeviation(FILM), actual: () => sampleDeviation(FILM) }
+		{ where: 'mean', expected: mean(FILM), actual: () => sampleMean.at({ values: FILM }) },
+		{
+			where: 'deviation',
+			expected: sampleStandardDeviation(FILM),
+			actual: () => sampleDeviation.at({ values: FILM })
+		}
 	]
 });

@@ -1,4 +1,4 @@
-import { spreadingRate } from '../../src/lib/engine/physics/spreading-rate';
+import { spreadingRate } from '../../src/lib/engine/physics/film/spreading-rate';
 import { fraction, micrometres, mils } from '../../src/lib/engine/units/construct';
 import { unitOf } from '../../src/lib/engine/units/units';
 import { published } from './published';

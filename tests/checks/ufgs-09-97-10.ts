@@ -1,4 +1,4 @@
-import { potLifeAt } from '../../src/lib/engine/physics/pot-life-at';
+import { potLifeAt } from '../../src/lib/engine/physics/mixing/pot-life-at';
 import { fahrenheit, hours } from '../../src/lib/engine/units/construct';
 import { published } from './published';
 

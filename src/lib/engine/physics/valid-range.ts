@@ -4,11 +4,17 @@ export type Given = number | readonly Given[];
 /** Closed interval in SI. */
 export type Range = readonly [low: number, high: number];
 
+/** Room for the last binary digit of a converted unit, so that a typed bound counts as the bound. */
+const SAME = 1e-9;
+
 function refuse(formula: string, name: string, value: Given, [low, high]: Range) {
 	if (typeof value !== 'number') {
 		if (value.length === 0) throw new RangeError(`${formula}: ${name} holds no values`);
 		for (const one of value) refuse(formula, name, one, [low, high]);
-	} else if (!(value >= low && value <= high))
+		return;
+	}
+	const room = SAME * Math.abs(value);
+	if (!(value >= low - room && value <= high + room && Number.isFinite(value)))
 		throw new RangeError(`${formula}: ${name} = ${value} is outside ${low} to ${high} (SI)`);
 }
 

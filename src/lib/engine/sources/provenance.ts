@@ -1,8 +1,16 @@
 import type { SourceId } from './sources';
 
-/** Where a value comes from. `arithmetic` is a definition or a calculation and no source of fact. */
+/** Where a value comes from. `arithmetic` is a definition or a calculation, `example` is invented: no sources of fact. */
 export type Origin =
-	'published' | 'handbook' | 'paper' | 'common-practice' | 'shop' | 'data-sheet' | 'customer' | 'arithmetic';
+	| 'published'
+	| 'handbook'
+	| 'paper'
+	| 'common-practice'
+	| 'shop'
+	| 'data-sheet'
+	| 'customer'
+	| 'arithmetic'
+	| 'example';
 
 /** What was read to check the value, or that nobody has: it rests on memory. */
 export type Verification = { readonly read: string } | 'memory';
@@ -26,6 +34,9 @@ export const cite = (
 
 /** A number of the trade that nobody publishes: every shop confirms or changes it. */
 export const commonPractice: Provenance = { origin: 'common-practice', verification: 'memory' };
+
+/** A number made up for a worked sum. */
+export const invented: Provenance = { origin: 'example', verification: 'memory' };
 
 export const arithmetic = (where: string): Provenance => ({
 	origin: 'arithmetic',

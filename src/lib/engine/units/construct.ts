@@ -1,17 +1,23 @@
 import type {
 	Count,
 	CubicMetre,
+	CubicMetrePerSecond,
 	Fraction,
+	HeatTransfer,
 	Kelvin,
 	KelvinDifference,
 	Kilogram,
 	KilogramPerCubicMetre,
 	Metre,
 	MetrePerSecond,
+	MolarEnergy,
+	MolarMass,
 	Pascal,
 	Ratio,
 	Second,
 	Si,
+	SoundLevel,
+	SpecificHeat,
 	SquareMetre
 } from './dimension';
 
@@ -39,6 +45,8 @@ export const squareMetres = (value: number) => value as SquareMetre;
 export const cubicMetres = (value: number) => value as CubicMetre;
 export const litres = (value: number) => (value / 1e3) as CubicMetre;
 export const millilitres = (value: number) => (value / 1e6) as CubicMetre;
+/** Air of compressors and tools, as their plates give it. */
+export const cubicMetresPerHour = (value: number) => (value / 3600) as CubicMetrePerSecond;
 export const kilograms = (value: number) => value as Kilogram;
 export const grams = (value: number) => (value / 1e3) as Kilogram;
 /** Density in g/mL, as data sheets print it. */
@@ -49,6 +57,12 @@ export const hours = (value: number) => (value * 3600) as Second;
 export const days = (value: number) => (value * 86_400) as Second;
 export const metresPerSecond = (value: number) => value as MetrePerSecond;
 export const feetPerMinute = (value: number) => (value * 0.00508) as MetrePerSecond;
+export const millilitresPerMinute = (value: number) => (value / 6e7) as CubicMetrePerSecond;
+export const gramsPerMole = (value: number) => (value / 1e3) as MolarMass;
+export const kilojoulesPerMole = (value: number) => (value * 1e3) as MolarEnergy;
+export const joulesPerKilogramKelvin = (value: number) => value as SpecificHeat;
+export const wattsPerSquareMetreKelvin = (value: number) => value as HeatTransfer;
+export const decibels = (value: number) => value as SoundLevel;
 export const fraction = (value: number) => value as Fraction;
 export const percent = (value: number) => (value / 100) as Fraction;
 export const ratio = (value: number) => value as Ratio;

@@ -26,6 +26,7 @@ export const DIMENSION_NAMES: Readonly<Record<Dimension, Text>> = {
 	'molar-mass': { en: 'molar mass', es: 'masa molar' },
 	'molar-energy': { en: 'activation energy', es: 'energía de activación' },
 	'sound-level': { en: 'sound level', es: 'nivel de ruido' },
+	'sound-level-c': { en: 'C-weighted sound level', es: 'nivel de ruido con ponderación C' },
 	'mass-flow': { en: 'mass flow', es: 'caudal másico' },
 	power: { en: 'power', es: 'potencia' },
 	diffusivity: { en: 'thermal diffusivity', es: 'difusividad térmica' }

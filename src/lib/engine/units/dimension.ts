@@ -26,6 +26,7 @@ export const SI_UNITS = {
 	'molar-mass': 'kg/mol',
 	'molar-energy': 'J/mol',
 	'sound-level': 'dB(A)',
+	'sound-level-c': 'dB(C)',
 	'mass-flow': 'kg/s',
 	power: 'W',
 	diffusivity: 'm²/s'
@@ -64,6 +65,8 @@ export type MolarMass = Si<'molar-mass'>;
 export type MolarEnergy = Si<'molar-energy'>;
 /** A-weighted sound level in decibels: already a logarithm, so it is never scaled. */
 export type SoundLevel = Si<'sound-level'>;
+/** C-weighted, which low notes weigh more in; never to be read as an A-weighted level. */
+export type SoundLevelC = Si<'sound-level-c'>;
 export type KilogramPerSecond = Si<'mass-flow'>;
 export type Watt = Si<'power'>;
 /** Of heat: conductivity over density and specific heat. */

@@ -32,6 +32,7 @@ export const PHYSICAL_UNITS = {
 	'molar-mass': [unitsOf('molar-mass')('g/mol', times(1e-3), { decimals: 2 })],
 	'molar-energy': [unitsOf('molar-energy')('kJ/mol', times(1e3), { decimals: 1 })],
 	'sound-level': [unitsOf('sound-level')('dB(A)', times(1), { decimals: 1, also: 'dBA, dB' })],
+	'sound-level-c': [unitsOf('sound-level-c')('dB(C)', times(1), { decimals: 1, also: 'dBC' })],
 	'mass-flow': [
 		unitsOf('mass-flow')('g/s', times(1e-3), { decimals: 1 }),
 		unitsOf('mass-flow')('lb/s', times(0.45359237), { decimals: 2, belowOne: 4 })

@@ -22,6 +22,9 @@ const DURATION: readonly Rung[] = [
 	['d', Infinity]
 ];
 
+/** What a small gun sprays lies below, what a hose or a fan moves above. */
+const LITRE_A_MINUTE = 1e-3 / 60;
+
 /** Films are read in µm or mil and parts in mm or inches, so the unit follows the size. */
 const LADDERS: Readonly<Record<UnitSystem, Readonly<Partial<Record<Dimension, readonly Rung[]>>>>> = {
 	metric: {
@@ -43,7 +46,11 @@ const LADDERS: Readonly<Record<UnitSystem, Readonly<Partial<Record<Dimension, re
 			['g', 1],
 			['kg', Infinity]
 		],
-		duration: DURATION
+		duration: DURATION,
+		flow: [
+			['mL/min', LITRE_A_MINUTE],
+			['m³/h', Infinity]
+		]
 	},
 	us: {
 		temperature: [['°F', Infinity]],
@@ -70,7 +77,10 @@ const LADDERS: Readonly<Record<UnitSystem, Readonly<Partial<Record<Dimension, re
 		density: [['lb/US gal', Infinity]],
 		duration: DURATION,
 		speed: [['ft/min', Infinity]],
-		flow: [['cfm', Infinity]],
+		flow: [
+			['mL/min', LITRE_A_MINUTE],
+			['cfm', Infinity]
+		],
 		'mass-flow': [['lb/s', Infinity]],
 		power: [['hp', Infinity]],
 		'spreading-rate': [['ft²/US gal', Infinity]]

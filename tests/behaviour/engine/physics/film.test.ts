@@ -1,15 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { batchVolume } from '../../../../src/lib/engine/physics/batch-volume';
-import { dryFilm } from '../../../../src/lib/engine/physics/dry-film';
-import { fanUniformity } from '../../../../src/lib/engine/physics/fan-uniformity';
-import { filmFromMass } from '../../../../src/lib/engine/physics/film-from-mass';
-import { filmPerPass } from '../../../../src/lib/engine/physics/film-per-pass';
-import { fitGrowth } from '../../../../src/lib/engine/physics/fit-growth';
-import { partArea } from '../../../../src/lib/engine/physics/part-area';
-import { spreadingRate } from '../../../../src/lib/engine/physics/spreading-rate';
-import { strokes } from '../../../../src/lib/engine/physics/strokes';
-import { wetFilm } from '../../../../src/lib/engine/physics/wet-film';
+import { batchVolume } from '../../../../src/lib/engine/physics/film/batch-volume';
+import { dryFilm } from '../../../../src/lib/engine/physics/film/dry-film';
+import { filmFromMass } from '../../../../src/lib/engine/physics/film/film-from-mass';
+import { filmPerPass } from '../../../../src/lib/engine/physics/spray/film-per-pass';
+import { partArea } from '../../../../src/lib/engine/physics/film/part-area';
+import { spreadingRate } from '../../../../src/lib/engine/physics/film/spreading-rate';
+import { strokes } from '../../../../src/lib/engine/physics/spray/strokes';
+import { wetFilm } from '../../../../src/lib/engine/physics/film/wet-film';
 import {
 	count,
 	fraction,
@@ -119,33 +117,3 @@ it.each([
 		expect(strokes.at(face)).toBe(expected);
 	}
 );
-
-it('a film grows a diameter twice and a pitch diameter four times', () => {
-	expect(µm(fitGrowth.diameter.at({ dry: micrometres(25) }))).toBeCloseTo(50, 9);
-	expect(µm(fitGrowth.thread.at({ dry: micrometres(25) }))).toBeCloseTo(100, 9);
-});
-
-describe('fan uniformity', () => {
-	it.each([
-		[0, 0.447, 1.5],
-		[0.25, 0.085, 0.28],
-		[1 / 3, 0.064, 0.22],
-		[0.5, 0.112, 0.375],
-		[0.6, 0.02, 0.072]
-	])('parabola at overlap %d', (overlap, variation, peakToPeak) => {
-		const even = fanUniformity(fraction(overlap));
-		expect(even.variation).toBeCloseTo(variation, 2);
-		expect(even.peakToPeak).toBeCloseTo(peakToPeak, 2);
-	});
-
-	it('depends on the shape of the fan', () => {
-		expect(fanUniformity(fraction(0.5), 3).variation).toBeCloseTo(0.041, 3);
-		expect(fanUniformity(fraction(0.5), 4).variation).toBeCloseTo(0.059, 3);
-	});
-
-	it('refuses what it cannot draw', () => {
-		expect(() => fanUniformity(fraction(1))).toThrow('overlap');
-		expect(() => fanUniformity(fraction(NaN))).toThrow('overlap');
-		expect(() => fanUniformity(fraction(0.5), 1)).toThrow('beta');
-	});
-});

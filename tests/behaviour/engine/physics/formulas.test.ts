@@ -6,7 +6,7 @@ import type { Dimension } from '../../../../src/lib/engine/units/dimension';
 
 type AnyFormula = Formula<Record<string, Dimension>, Dimension>;
 
-const modules = import.meta.glob<Record<string, unknown>>('../../../../src/lib/engine/physics/*.ts', {
+const modules = import.meta.glob<Record<string, unknown>>('../../../../src/lib/engine/physics/**/*.ts', {
 	eager: true
 });
 
@@ -22,7 +22,7 @@ const within = (value: unknown): AnyFormula[] =>
 			: [];
 
 const formulas = Object.entries(modules)
-	.filter(([path]) => !path.endsWith('/formulas.ts'))
+	.filter(([path]) => !/\/(formulas|index)\.ts$/.test(path))
 	.flatMap(([, module]) => Object.values(module).flatMap(within));
 
 const middle = ({ validFor }: AnyFormula) =>

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { hardenerForBase } from '../../../../src/lib/engine/physics/hardener-for-base';
-import { mixSplit } from '../../../../src/lib/engine/physics/mix-split';
-import { ratioByMass } from '../../../../src/lib/engine/physics/ratio-by-mass';
-import { ratioByVolume } from '../../../../src/lib/engine/physics/ratio-by-volume';
+import { hardenerForBase } from '../../../../src/lib/engine/physics/mixing/hardener-for-base';
+import { mixSplit } from '../../../../src/lib/engine/physics/mixing/mix-split';
+import { ratioByMass } from '../../../../src/lib/engine/physics/mixing/ratio-by-mass';
+import { ratioByVolume } from '../../../../src/lib/engine/physics/mixing/ratio-by-volume';
 import { grams, gramsPerMillilitre, millilitres, ratio } from '../../../../src/lib/engine/units/construct';
 
 test.each([0.5, 4, 9, 25])('splitting a batch %s:1 and adding hardener to its base are one mix', (parts) => {

@@ -1,25 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bodyDepth } from '../../../../src/lib/engine/physics/body-depth';
-import { boothFlow } from '../../../../src/lib/engine/physics/booth-flow';
-import { cureEquivalence } from '../../../../src/lib/engine/physics/cure-equivalence';
-import { dewPoint } from '../../../../src/lib/engine/physics/dew-point';
-import { heatUpTime } from '../../../../src/lib/engine/physics/heat-up-time';
-import { hotExplosiveLimit } from '../../../../src/lib/engine/physics/hot-explosive-limit';
-import { maximumUse } from '../../../../src/lib/engine/physics/maximum-use';
-import { noiseExposure } from '../../../../src/lib/engine/physics/noise-exposure';
-import { ovenSolventLoad } from '../../../../src/lib/engine/physics/oven-solvent-load';
-import { ovenVapourShare } from '../../../../src/lib/engine/physics/oven-vapour-share';
-import { partTemperatureAfter } from '../../../../src/lib/engine/physics/part-temperature-after';
-import { radiantHeatUpTime } from '../../../../src/lib/engine/physics/radiant-heat-up-time';
-import { solventIntoOven } from '../../../../src/lib/engine/physics/solvent-into-oven';
+import { bodyDepth } from '../../../../src/lib/engine/physics/heat/body-depth';
+import { boothFlow } from '../../../../src/lib/engine/physics/solvent/booth-flow';
+import { cureEquivalence } from '../../../../src/lib/engine/physics/cure/cure-equivalence';
+import { dewPoint } from '../../../../src/lib/engine/physics/humidity/dew-point';
+import { heatUpTime } from '../../../../src/lib/engine/physics/heat/heat-up-time';
+import { hotExplosiveLimit } from '../../../../src/lib/engine/physics/solvent/hot-explosive-limit';
+import { ovenSolventLoad } from '../../../../src/lib/engine/physics/solvent/oven-solvent-load';
+import { ovenVapourShare } from '../../../../src/lib/engine/physics/solvent/oven-vapour-share';
+import { partTemperatureAfter } from '../../../../src/lib/engine/physics/heat/part-temperature-after';
+import { radiantHeatUpTime } from '../../../../src/lib/engine/physics/heat/radiant-heat-up-time';
+import { solventIntoOven } from '../../../../src/lib/engine/physics/solvent/solvent-into-oven';
 import {
 	celsius,
 	cubicMetres,
 	feetPerMinute,
 	fraction,
 	gramsPerMillilitre,
-	hours,
 	kilograms,
 	micrometres,
 	minutes,
@@ -27,13 +24,11 @@ import {
 	squareMetres
 } from '../../../../src/lib/engine/units/construct';
 import type {
-	Fraction,
 	HeatTransfer,
 	KilogramPerCubicMetre,
 	Metre,
 	MolarEnergy,
 	MolarMass,
-	SoundLevel,
 	SpecificHeat
 } from '../../../../src/lib/engine/units/dimension';
 
@@ -160,30 +155,4 @@ describe('solvent in the oven', () => {
 it('a face of 8 by 7 ft at 100 ft/min moves 5600 ft³/min', () => {
 	const booth = { velocity: feetPerMinute(100), face: squareMetres(56 * 0.09290304) };
 	expect(boothFlow.at(booth)).toBeCloseTo(2.643, 3);
-});
-
-describe('noise', () => {
-	it('two hours at 100 dB(A) are a full day by law and eight by health advice', () => {
-		const day = [{ level: 100 as SoundLevel, duration: hours(2) }];
-		expect(noiseExposure.osha.dose(day)).toBeCloseTo(1, 12);
-		expect(noiseExposure.niosh.dose(day)).toBeCloseTo(8, 12);
-	});
-
-	it('the average of a full dose is the limit', () => {
-		expect(noiseExposure.osha.average.at({ dose: fraction(1) })).toBe(90);
-		expect(noiseExposure.niosh.average.at({ dose: fraction(1) })).toBe(85);
-	});
-});
-
-describe('maximum use of a respirator', () => {
-	const ppm = (value: number) => (value / 1e6) as Fraction;
-
-	it('stops at what is immediately dangerous', () => {
-		expect(maximumUse(10, ppm(200), ppm(500))).toBeCloseTo(500e-6, 12);
-		expect(maximumUse(10, ppm(20), ppm(500))).toBeCloseTo(200e-6, 12);
-	});
-
-	it('refuses a factor no respirator has', () => {
-		expect(() => maximumUse(1, ppm(20), ppm(500))).toThrow('factor 1');
-	});
 });

@@ -1,14 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cupViscosity } from '../../../../src/lib/engine/physics/cup-viscosity';
-import { hardenerError } from '../../../../src/lib/engine/physics/hardener-error';
-import { mixSplit } from '../../../../src/lib/engine/physics/mix-split';
-import { potLifeAt } from '../../../../src/lib/engine/physics/pot-life-at';
-import { ratioByMass } from '../../../../src/lib/engine/physics/ratio-by-mass';
-import { ratioError } from '../../../../src/lib/engine/physics/ratio-error';
-import { sieveOpening } from '../../../../src/lib/engine/physics/sieves';
+import { cupViscosity } from '../../../../src/lib/engine/physics/mixing/cup-viscosity';
+import { hardenerError } from '../../../../src/lib/engine/physics/mixing/hardener-error';
+import { mixSplit } from '../../../../src/lib/engine/physics/mixing/mix-split';
+import { potLifeAt } from '../../../../src/lib/engine/physics/mixing/pot-life-at';
+import { ratioByMass } from '../../../../src/lib/engine/physics/mixing/ratio-by-mass';
+import { ratioError } from '../../../../src/lib/engine/physics/mixing/ratio-error';
+import { sieveOpening } from '../../../../src/lib/engine/physics/mixing/sieve-opening';
 import {
 	celsius,
+	count,
 	gramsPerMillilitre,
 	grams,
 	hours,
@@ -85,6 +86,6 @@ describe('cups and sieves', () => {
 
 	it('refuse what lies outside the cup or the standard', () => {
 		expect(() => cupViscosity['iso-2431-4mm'].at({ time: seconds(12) })).toThrow('outside');
-		expect(() => sieveOpening(180)).toThrow('No. 180');
+		expect(() => sieveOpening.at({ number: count(180) })).toThrow('No. 180');
 	});
 });

@@ -1,0 +1,28 @@
+import { thermal } from '../../src/lib/engine/substrates/thermal';
+import type { SubstrateId } from '../../src/lib/engine/substrates/substrates';
+import { published, type Row } from './published';
+
+const row = (id: SubstrateId, property: 'density' | 'heat' | 'conductivity', expected: number): Row => ({
+	where: `${id}, ${property}`,
+	expected,
+	actual: () => thermal(id)[property].value
+});
+
+export default published('crawford-plastics', 'Table 1.8: thermal properties of plastics', {
+	of: ['materials'],
+	unit: 'SI',
+	read: 'stored page of the table',
+	within: { relative: 0.12, because: 'grades of one plastic differ, and values are printed to two digits' },
+	rows: [
+		row('abs', 'density', 1040),
+		row('abs', 'heat', 1300),
+		row('polyamide', 'density', 1140),
+		row('polyamide', 'heat', 1700),
+		row('polyamide', 'conductivity', 0.24),
+		row('polycarbonate', 'density', 1150),
+		row('polycarbonate', 'conductivity', 0.2),
+		row('polypropylene', 'heat', 2000),
+		row('polypropylene', 'conductivity', 0.2),
+		row('peek', 'density', 1300)
+	]
+});
