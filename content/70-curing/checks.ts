@@ -32,6 +32,34 @@ export default [
 	{ id: 'load', rule: 'oven-solvent-load', kind: 'field', example: 'steel-plates' },
 	{ id: 'start', rule: 'purge-before-heat', kind: 'field', example: 'steel-plates' },
 	{
+		id: 'three-times-the-wall',
+		rule: 'heat-up-before-soak',
+		kind: 'reason',
+		question: {
+			en: 'Yesterday a steel plate took eight minutes from the door to the window. Today a steel block with three times the wall goes in, same sheet, same oven. When do you expect the hold to begin?',
+			es: 'Ayer una placa de acero tardó ocho minutos de la puerta a la ventana. Hoy entra un bloque de acero con el triple de pared, misma hoja, mismo horno. ¿Cuándo espera que empiece el tiempo de curado?'
+		},
+		options: {
+			same: {
+				en: 'After eight minutes again: the oven is the same.',
+				es: 'A los ocho minutos otra vez: el horno es el mismo.'
+			},
+			triple: {
+				en: 'After some twenty-five minutes, and I watch the thermocouple from twenty on.',
+				es: 'A los veinticinco minutos, y desde los veinte vigilo el termopar.'
+			},
+			square: {
+				en: 'After more than an hour: heat-up goes with the square of the wall.',
+				es: 'Después de más de una hora: el calentamiento va con el cuadrado de la pared.'
+			}
+		},
+		right: 'triple',
+		because: {
+			en: 'A metal wall heats as one. Three times the wall holds three times the heat, and the air gives it no faster. The square of the wall would only count where the core lags far behind the skin, as in very thick plastic.',
+			es: 'Una pared de metal se calienta pareja. El triple de pared guarda el triple de calor, y el aire no lo da más rápido. El cuadrado de la pared solo contaría donde el núcleo se atrasa mucho respecto a la piel, como en plástico muy grueso.'
+		}
+	},
+	{
 		id: 'clock',
 		rule: 'clock-starts-on-part',
 		kind: 'reason',

@@ -15,7 +15,7 @@ export { UNITS, unitOf } from './units/units';
 
 export { AUTHORITIES, AUTHORITY_NAMES, type Authority } from './sources/authority';
 export { SOURCES, type SourceId } from './sources/sources';
-export type { Origin, Provenance, Verification } from './sources/provenance';
+export { cite, type Origin, type Provenance, type Verification } from './sources/provenance';
 
 export { FAMILIES, FAMILY_PARTS, HAZARDS, THINNERS, CUPS, type Family, type Hazard } from './coatings/traits';
 export { REQUIRED_LINES, SHEET_LINES, TWO_PART_LINES, type LineId } from './coatings/lines';
@@ -32,7 +32,10 @@ export { exportSheet } from './coatings/export-sheet';
 export { importSheet } from './coatings/import-sheet';
 export { sheetJsonSchema } from './coatings/json-schema';
 
+export { lowestLimit } from './solvents/lowest-limit';
+export { SOLVENTS, SOLVENT_SOURCES, type SolventId } from './solvents/solvents';
 export { SUBSTRATES, substrate, type SubstrateClass, type SubstrateId } from './substrates/substrates';
+export { thermal } from './substrates/thermal';
 export { SHOP_VALUES, type ShopValueId } from './shop/values';
 export { GEAR_TASKS, PROTECTIVE, type GearTask, type Protective } from './shop/values/safety';
 export { settingProblems, type SettingAmount, type SettingProblem } from './shop/setting-problems';
@@ -50,7 +53,16 @@ export {
 	type Part,
 	type Shape
 } from './job/part';
-export { BLOTTERS, BREATHING, CABINETS, HARDENER_STATES, MEDIA } from './job/bench';
+export {
+	BLOTTERS,
+	BREATHING,
+	CABINETS,
+	HARDENER_STATES,
+	MEDIA,
+	NOZZLE_BORES,
+	NOZZLES,
+	type Nozzle
+} from './job/bench';
 
 export { FIELDS, FIELD_IDS, field, isFieldId, type FieldId } from './setup/fields';
 export type { Field } from './setup/field';
@@ -58,16 +70,57 @@ export { GEAR } from './setup/fields/safety';
 
 export { FORMULAS, type FormulaNote } from './physics/formulas';
 export { formulaById } from './physics/formula-by-id';
-export { sampleMean } from './physics/sample-statistics';
-export { READINGS_PER_SPOT, SPOTS_PER_AREA } from './physics/sampling-plan';
-export { spotLimits } from './physics/spot-limits';
+export { sampleMean } from './physics/readings/sample-mean';
+export { READINGS_PER_SPOT, SPOTS_PER_AREA } from './physics/readings/sampling-plan';
+export { spotLimits } from './physics/readings/spot-limits';
+export { batchVolume } from './physics/film/batch-volume';
+export { cupViscosity } from './physics/mixing/cup-viscosity';
+export { cureEquivalence } from './physics/cure/cure-equivalence';
+export { dilutionAir } from './physics/solvent/dilution-air';
+export { dryFilm } from './physics/film/dry-film';
+export { filmFromMass } from './physics/film/film-from-mass';
+export { filmPerPass } from './physics/spray/film-per-pass';
+export { fitGrowth } from './physics/film/fit-growth';
+export { hardenerForBase } from './physics/mixing/hardener-for-base';
+export { hotExplosiveLimit } from './physics/solvent/hot-explosive-limit';
+export { mixSplit } from './physics/mixing/mix-split';
+export { ovenSolventLoad } from './physics/solvent/oven-solvent-load';
+export { partArea } from './physics/film/part-area';
+export { potLifeAt } from './physics/mixing/pot-life-at';
+export { radiantHeatUpTime } from './physics/heat/radiant-heat-up-time';
+export { ratioByMass } from './physics/mixing/ratio-by-mass';
+export { spreadingRate } from './physics/film/spreading-rate';
+export { vapourVolume } from './physics/solvent/vapour-volume';
+export { wallHeatUp } from './physics/heat/wall-heat-up';
+export { catalystShare } from './physics/mixing/catalyst-share';
+export { blastNozzleAir } from './physics/air/blast-nozzle-air';
+export { deliveryNeeded } from './physics/air/delivery-needed';
+export { wornNozzleAir } from './physics/air/worn-nozzle-air';
+export { clearanceLeft } from './physics/film/clearance-left';
+export { judgeArea } from './physics/readings/judge-area';
+export { judgeReading } from './physics/readings/judge-reading';
+export { guardedLimits } from './physics/readings/guarded-limits';
+export { readingUncertainty } from './physics/readings/reading-uncertainty';
+export { hearingProtector } from './physics/exposure/hearing-protector';
+export { maximumUse } from './physics/exposure/maximum-use';
+export { mixtureExposure } from './physics/exposure/mixture-exposure';
+export { noiseExposure } from './physics/exposure/noise-exposure';
+export { PROTECTION_FACTORS, PROTECTION_FACTORS_SOURCE } from './physics/exposure/protection-factors';
+export { wetFilm } from './physics/film/wet-film';
 export { RULES, ruleById } from './rules';
 export type { Breaks, Rule, Severity } from './rules/rule';
 export { limits, type Expectation } from './rules/expectation';
 
 export { mayStart, solve } from './plan/solve';
 export type { Conflict, Demand, Plan, PlannedField } from './plan/plan';
-export type { Traced, TraceOrigin } from './plan/trace';
+export { windowOf } from './plan/window-of';
+export { given, type Traced, type TraceOrigin } from './plan/trace';
+export { areaOfPieces } from './plan/coated-area';
+export { coldestIn } from './plan/coldest-part';
+export { latestAge } from './plan/latest-age';
+export { outcome } from './plan/outcome';
+export { withReserve } from './plan/with-reserve';
+export { breached, type Breached } from './grading/breached';
 export { grade, rightAnswers, type Finding, type Findings } from './grading/grade';
 export type { Answer, Answers } from './grading/answer';
 

@@ -24,8 +24,10 @@ export function derivationView(traced: Traced, reader: Reader): View {
 	};
 }
 
-/** The numbers an expectation leans on; none for choices and orders. */
+/** The numbers an expectation leans on; none for most choices and for orders. */
 export function derivationsOf(expectation: Expectation, reader: Reader): View[] {
+	if (expectation.kind === 'one-of')
+		return (expectation.because ?? []).map((one) => derivationView(one, reader));
 	if (!limits(expectation)) return [];
 	const numbers = Object.values(expectation).filter(
 		(one): one is Traced => typeof one === 'object' && one !== null && 'dimension' in one

@@ -9,6 +9,7 @@ import {
 	FITTED,
 	HARDENER_STATES,
 	MEDIA,
+	NOZZLES,
 	parseQuantity,
 	SHAPES,
 	si,
@@ -124,6 +125,7 @@ export function readTicket({ number, head, sections }: TicketRows, lang: Lang): 
 	const hardener = shelf.maybe(words.hardener);
 	const hardenerExpires = shelf.maybe(words.hardenerExpires);
 	const readings = weather.maybe(words.readings);
+	const nozzles = bench.maybe(words.nozzles);
 	return {
 		ticket: number,
 		customer: top.words(words.customer),
@@ -155,6 +157,8 @@ export function readTicket({ number, head, sections }: TicketRows, lang: Lang): 
 		bench: {
 			media: keysIn(MEDIA, bench.words(words.media), lang),
 			cabinet: keyOf(CABINETS, bench.words(words.cabinet), lang),
+			compressor: bench.maybeQuantity(words.compressor, 'flow') ?? undefined,
+			nozzles: nozzles === undefined ? undefined : keysIn(NOZZLES, nozzles, lang),
 			blotter: keyOf(BLOTTERS, bench.words(words.blotter), lang),
 			strainers: bench
 				.words(words.strainers)

@@ -39,6 +39,23 @@ export const curingTraps: readonly Trap[] = [
 		overlooked: () => ({ 'mixed-rack': chose('together') })
 	},
 	{
+		id: 'wall-like-a-block',
+		rule: 'heat-up-before-soak',
+		from: 2,
+		title: {
+			en: 'A wall many times as thick as usual',
+			es: 'Una pared varias veces más gruesa de lo usual'
+		},
+		weave: (job) => {
+			const part = job.parts[0]!;
+			return job.parts.length === 1 && part.shape === 'plate' ? { ...job, parts: [thick(part)] } : undefined;
+		},
+		overlooked(plan) {
+			const right = plan.fields.find(({ field }) => field === 'heat-up')?.answer;
+			return right?.kind === 'quantity' ? { 'heat-up': typed(si(right.value / TIMES)) } : {};
+		}
+	},
+	{
 		id: 'oven-in-fahrenheit',
 		rule: 'cure-part-temperature',
 		from: 2,

@@ -1,4 +1,4 @@
-import { bar, days, hours, minutes } from '$lib/engine';
+import { bar, cubicMetresPerHour, days, hours, minutes } from '$lib/engine';
 import type { Trap } from '../trap';
 import { chose, materialOf, typed, withMaterial, withPart } from './answers';
 
@@ -60,6 +60,32 @@ export const preparationTraps: readonly Trap[] = [
 				? { ...job, bench: { ...job.bench, media: [...job.bench.media, 'steel-grit'] } }
 				: undefined,
 		overlooked: () => ({ 'blast-media': chose('steel-grit') })
+	},
+	{
+		id: 'wide-nozzle-small-compressor',
+		rule: 'nozzle-compressor-carries',
+		from: 1,
+		title: { en: 'A wide nozzle on a small compressor', es: 'Una boquilla ancha en un compresor chico' },
+		weave: (job) => ({
+			...job,
+			bench: {
+				...job.bench,
+				compressor: cubicMetresPerHour(32),
+				nozzles: ['bore-3-2', 'bore-6-4', 'bore-9-5']
+			}
+		}),
+		overlooked: () => ({ 'blast-nozzle': chose('bore-9-5') })
+	},
+	{
+		id: 'no-nozzle-narrow-enough',
+		rule: 'nozzle-compressor-carries',
+		from: 2,
+		title: { en: 'Only wide nozzles on the shelf', es: 'Solo boquillas anchas en el estante' },
+		weave: (job) => ({
+			...job,
+			bench: { ...job.bench, compressor: cubicMetresPerHour(32), nozzles: ['bore-7-9', 'bore-9-5'] }
+		}),
+		overlooked: () => ({ 'blast-nozzle': chose('bore-7-9') })
 	},
 	{
 		id: 'torn-cabinet-seal',

@@ -1,6 +1,7 @@
 import {
 	celsius,
 	cubicMetres,
+	cubicMetresPerHour,
 	days,
 	metresPerSecond,
 	micrometres,
@@ -16,6 +17,18 @@ import type { Random } from '../random';
 /** Calendar days added to 'YYYY-MM-DD'. */
 export const daysAfter = (date: string, by: number) =>
 	new Date(Date.parse(`${date}T00:00:00Z`) + by * 86_400_000).toISOString().slice(0, 10);
+
+/** Plates of small compressors, m³/h of free air, clear of what any nozzle needs at the usual pressures. */
+const COMPRESSORS = [32, 60, 87, 130] as const;
+
+/** Bores beside the narrowest. */
+const WIDER = ['bore-4-8', 'bore-6-4', 'bore-7-9', 'bore-9-5'] as const;
+
+/** A compressor, and a shelf of nozzles of which at least the narrowest runs on it. */
+const compressedAir = (random: Random) => ({
+	compressor: cubicMetresPerHour(random.pick(COMPRESSORS)),
+	nozzles: ['bore-3-2' as const, ...random.some(WIDER, random.integer(1, 2)).toSorted()]
+});
 
 /** A day on which nothing is wrong: weather, shelf, equipment and person all fit. */
 export function soundDay(on: string, sheet: DataSheet, random: Random) {
@@ -42,6 +55,7 @@ export function soundDay(on: string, sheet: DataSheet, random: Random) {
 		bench: {
 			media: ['aluminium-oxide-fine', 'glass-bead', 'plastic-media'],
 			cabinet: 'sound',
+			...compressedAir(random),
 			blotter: 'clean',
 			strainers: [50, 75, 106, 125, 150, 190].map(micrometres),
 			handlePressure: pascal(random.between(1.6, 2.6, 0.1) * 1e5),

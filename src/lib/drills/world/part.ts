@@ -1,6 +1,5 @@
-import { count, kilograms, millimetres, substrate, type Part, type SubstrateId } from '$lib/engine';
+import { count, kilograms, millimetres, substrate, thermal, type Part, type SubstrateId } from '$lib/engine';
 import type { Random } from '../random';
-import { DENSITIES } from './densities';
 import type { PartSort } from './parts';
 
 /** Rough solid volume in mm³ of a part of these sizes in mm, for the mass on the ticket. */
@@ -27,7 +26,11 @@ export const massOf = (
 	[length, width, height, thickness]: readonly [number, number, number, number]
 ) =>
 	kilograms(
-		Number(((solid(shape, length, width, height, thickness) / 1e9) * DENSITIES[material]).toPrecision(3))
+		Number(
+			((solid(shape, length, width, height, thickness) / 1e9) * thermal(material).density.value).toPrecision(
+				3
+			)
+		)
 	);
 
 /** A sound part of this sort: masking list complete, surface oily from machining. */

@@ -27,22 +27,15 @@ export type Findings = {
 
 /** Grades answers against a plan, for all its fields or only those asked. A field left empty is a breach. */
 export function grade(plan: Plan, answers: Answers, asked?: readonly FieldId[]): Findings {
-	const all = plan.fields
-		.filter(({ field }) => !asked || asked.includes(field))
-		.flatMap(({ field, demands }) =>
-			demands.map((demand): Finding => {
-				const received = answers[field] ?? null;
-				return {
-					field,
-					rule: demand.rule,
-					competency: demand.competency,
-					severity: demand.severity,
-					received,
-					expected: demand.expectation,
-					...measure(received ?? undefined, demand.expectation)
-				};
-			})
-		);
+	const all: Finding[] = [];
+	for (const { field, demands } of plan.fields) {
+		if (asked && !asked.includes(field)) continue;
+		const received = answers[field] ?? null;
+		for (const { rule, competency, severity, expectation: expected } of demands) {
+			const { zone, off, beyond, credit } = measure(received, expected);
+			all.push({ field, rule, competency, severity, received, expected, zone, off, beyond, credit });
+		}
+	}
 	const breaches = all.filter(({ zone }) => zone !== 'green');
 	const safetyStops = breaches.filter(({ severity }) => severity === 'safety-stop');
 	const result = safetyStops.length ? 'safety-stop' : breaches.length ? 'findings' : 'clear';

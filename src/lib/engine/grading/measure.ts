@@ -24,59 +24,55 @@ function numeric({ value, rounding = 0 }: Quantity, window: NonNullable<ReturnTy
 	// an infinite answer would make the room infinite too, and pass
 	if (!Number.isFinite(value)) return WRONG;
 	const exact = SAME * Math.max(1e-6, Math.abs(value));
-	// a limit shown rounded in another unit and typed as shown is that limit; a strict limit is not rounded away
-	const room = exact + (window.open ? 0 : rounding);
+	// a limit shown rounded in another unit and typed as shown is that limit
+	const room = exact + rounding;
 	const low = window.min - value;
 	const high = value - window.max;
+	// a strict limit is not rounded away
 	const outside = window.open ? high >= -exact : high > room;
 	if (low <= room && !outside) return GREEN;
-	const off = low > room ? 'low' : 'high';
+	const off = outside ? 'high' : 'low';
 	const beyond = Math.max(low, high, 0);
 	if (beyond <= window.amber && window.amber > 0)
 		return { zone: 'amber', off, beyond, credit: 1 - beyond / window.amber };
 	return { zone: 'red', off, beyond, credit: 0 };
 }
 
-/** The kinds of answer that an expectation about options can be met with. */
-const ANSWERS_TO = {
-	'one-of': ['choice'],
-	'none-of': ['choice', 'choices'],
-	'all-of': ['choices'],
-	order: ['order']
-} as const satisfies Partial<Record<Expectation['kind'], readonly Answer['kind'][]>>;
+type Of<K extends Expectation['kind']> = Extract<Expectation, { kind: K }>;
 
-type OfOptions = Extract<Expectation, { kind: keyof typeof ANSWERS_TO }>;
-
-function chosen(options: readonly string[], expectation: OfOptions): Measure {
-	switch (expectation.kind) {
-		case 'one-of':
-			return expectation.options.includes(options[0]!) ? GREEN : WRONG;
-		case 'none-of':
-			return options.some((option) => expectation.options.includes(option)) ? WRONG : GREEN;
-		case 'all-of':
-			if (!expectation.options.every((option) => options.includes(option))) return { ...WRONG, off: 'low' };
-			return options.some((option) => expectation.not?.includes(option)) ? { ...WRONG, off: 'high' } : GREEN;
-		case 'order': {
-			const at = (option: string) => options.indexOf(option);
-			const once = new Set(options).size === options.length;
-			const kept = expectation.before.every(
-				([first, then]) => at(first) >= 0 && at(then) >= 0 && at(first) < at(then)
-			);
-			return once && kept ? GREEN : WRONG;
-		}
-	}
+function allOf(ticked: readonly string[], { options, not }: Of<'all-of'>): Measure {
+	if (!options.every((option) => ticked.includes(option))) return { ...WRONG, off: 'low' };
+	return not?.some((option) => ticked.includes(option)) ? { ...WRONG, off: 'high' } : GREEN;
 }
 
-const isOfOptions = (expectation: Expectation): expectation is OfOptions => expectation.kind in ANSWERS_TO;
+function inOrder(steps: readonly string[], { before }: Of<'order'>): Measure {
+	const once = steps.every((step, index) => steps.indexOf(step) === index);
+	const kept = before.every(([first, then]) => {
+		const at = steps.indexOf(first);
+		return at >= 0 && at < steps.indexOf(then);
+	});
+	return once && kept ? GREEN : WRONG;
+}
+
+/** Options picked or ticked where some are barred; undefined for an answer without any. */
+const picked = (answer: Answer): readonly string[] | undefined =>
+	answer.kind === 'choice' ? [answer.option] : answer.kind === 'choices' ? answer.options : undefined;
 
 /** Measures an answer; one of the wrong kind, or none at all, is red. */
-export function measure(answer: Answer | undefined, expectation: Expectation): Measure {
+export function measure(answer: Answer | null | undefined, expectation: Expectation): Measure {
 	if (!answer) return WRONG;
-	if (isOfOptions(expectation)) {
-		const kinds: readonly Answer['kind'][] = ANSWERS_TO[expectation.kind];
-		if (answer.kind === 'quantity' || !kinds.includes(answer.kind)) return WRONG;
-		return chosen(answer.kind === 'choice' ? [answer.option] : answer.options, expectation);
+	switch (expectation.kind) {
+		case 'one-of':
+			return answer.kind === 'choice' && expectation.options.includes(answer.option) ? GREEN : WRONG;
+		case 'none-of': {
+			const barred = picked(answer)?.some((option) => expectation.options.includes(option)) ?? true;
+			return barred ? WRONG : GREEN;
+		}
+		case 'all-of':
+			return answer.kind === 'choices' ? allOf(answer.options, expectation) : WRONG;
+		case 'order':
+			return answer.kind === 'order' ? inOrder(answer.options, expectation) : WRONG;
+		default:
+			return answer.kind === 'quantity' ? numeric(answer, limits(expectation)!) : WRONG;
 	}
-	const window = limits(expectation);
-	return window && answer.kind === 'quantity' ? numeric(answer, window) : WRONG;
 }

@@ -1,8 +1,11 @@
 import * as v from 'valibot';
 import type { Text } from '../text';
+import { millimetres } from '../units/construct';
+import type { Metre } from '../units/dimension';
 import {
 	dateSchema,
 	durationSchema,
+	flowSchema,
 	keyOf,
 	lengthSchema,
 	pressureSchema,
@@ -22,6 +25,26 @@ export const MEDIA = {
 	'silica-sand': { en: 'silica sand', es: 'arena de sílice' }
 } as const satisfies Record<string, Text>;
 export type Medium = keyof typeof MEDIA;
+
+/** Blast nozzles by the bore stamped on them, narrow to wide. */
+export const NOZZLES = {
+	'bore-3-2': { en: '3.2 mm (1/8 in)', es: '3.2 mm (1/8 pulg)' },
+	'bore-4-8': { en: '4.8 mm (3/16 in)', es: '4.8 mm (3/16 pulg)' },
+	'bore-6-4': { en: '6.4 mm (1/4 in)', es: '6.4 mm (1/4 pulg)' },
+	'bore-7-9': { en: '7.9 mm (5/16 in)', es: '7.9 mm (5/16 pulg)' },
+	'bore-9-5': { en: '9.5 mm (3/8 in)', es: '9.5 mm (3/8 pulg)' }
+} as const satisfies Record<string, Text>;
+export type Nozzle = keyof typeof NOZZLES;
+
+const SIXTEENTH = 25.4 / 16;
+/** Their bores: two to six sixteenths of an inch. */
+export const NOZZLE_BORES: Readonly<Record<Nozzle, Metre>> = {
+	'bore-3-2': millimetres(2 * SIXTEENTH),
+	'bore-4-8': millimetres(3 * SIXTEENTH),
+	'bore-6-4': millimetres(4 * SIXTEENTH),
+	'bore-7-9': millimetres(5 * SIXTEENTH),
+	'bore-9-5': millimetres(6 * SIXTEENTH)
+};
 
 export const BLOTTERS = {
 	clean: { en: 'no stain', es: 'sin mancha' },
@@ -71,6 +94,10 @@ export const shelfSchema = v.object({
 export const benchSchema = v.object({
 	media: v.array(keyOf(MEDIA)),
 	cabinet: keyOf(CABINETS),
+	/** Free air that the compressor delivers, from its plate; not known of tickets written before it was asked for. */
+	compressor: v.optional(flowSchema(1e-3, 1)),
+	/** Blast nozzles on the shelf; not known of such tickets either. */
+	nozzles: v.optional(v.array(keyOf(NOZZLES))),
 	blotter: keyOf(BLOTTERS),
 	/** Openings of the strainers in stock. */
 	strainers: v.array(lengthSchema(10e-6, 1e-3)),

@@ -2,6 +2,7 @@ import type { IsoDate } from '../coatings/sheet';
 import type { Text } from '../text';
 import {
 	celsius,
+	cubicMetresPerHour,
 	days,
 	hours,
 	kilograms,
@@ -271,6 +272,15 @@ const noticed: readonly ExampleJob[] = [
 		[{}],
 		{
 			bench: { blotter: 'oil-ring' }
+		}
+	),
+	example(
+		'small-compressor',
+		'steel plates, small compressor, wide nozzles only',
+		'placas de acero, compresor chico, solo boquillas anchas',
+		[{}],
+		{
+			bench: { compressor: cubicMetresPerHour(32), nozzles: ['bore-7-9', 'bore-9-5'] }
 		}
 	),
 	example('torn-cabinet', 'steel plates, torn cabinet seal', 'placas de acero, sello de cabina roto', [{}], {

@@ -18,6 +18,7 @@ export const durationSchema = (low: number, high: number) => numberIn<'duration'
 export const pressureSchema = (low: number, high: number) => numberIn<'pressure'>(low, high);
 export const volumeSchema = (low: number, high: number) => numberIn<'volume'>(low, high);
 export const speedSchema = (low: number, high: number) => numberIn<'speed'>(low, high);
+export const flowSchema = (low: number, high: number) => numberIn<'flow'>(low, high);
 export const fractionSchema = (low: number, high: number) => numberIn<'fraction'>(low, high);
 
 export const dateSchema = v.pipe(v.string(), v.isoDate());

@@ -2,6 +2,7 @@ import type { IsoDate } from '../coatings/sheet';
 import {
 	celsius,
 	cubicMetres,
+	cubicMetresPerHour,
 	days,
 	metresPerSecond,
 	micrometres,
@@ -63,6 +64,8 @@ export const soundDay = (on: IsoDate): Omit<Job, 'ticket' | 'parts' | 'coating'>
 	bench: {
 		media: ['aluminium-oxide-fine', 'glass-bead', 'plastic-media', 'steel-grit', 'silica-sand'],
 		cabinet: 'sound',
+		compressor: cubicMetresPerHour(87),
+		nozzles: ['bore-3-2', 'bore-4-8', 'bore-6-4'],
 		blotter: 'clean',
 		strainers: [50, 75, 106, 125, 150, 190].map(micrometres),
 		handlePressure: bar(2),

@@ -1,7 +1,8 @@
 import type { Job } from '../job/job';
 import type { Part } from '../job/part';
-import { partArea } from '../physics/part-area';
+import { partArea } from '../physics/film/part-area';
 import { arithmetic } from '../sources/provenance';
+import type { Text } from '../text';
 import { count, squareMetres } from '../units/construct';
 import { constant, fromJob, workedOut, type Traced } from './trace';
 
@@ -59,12 +60,16 @@ function onePart(part: Part, at: number): Traced<'area'> {
 	}
 }
 
-function allOf(part: Part, at: number): Traced<'area'> {
-	const one = onePart(part, at);
-	const pieces = fromJob(`parts.${at}.count`, 'count', count(part.count), { en: 'Pieces', es: 'Piezas' });
-	const label = { en: `Area of ${part.name.en}`, es: `Área de ${part.name.es}` };
-	return workedOut(RULE, 'area', one.value * pieces.value, label, { one, pieces });
-}
+/** Area of so many alike. */
+export const areaOfPieces = (one: Traced<'area'>, pieces: Traced<'count'>, label: Text): Traced<'area'> =>
+	workedOut(RULE, 'area', one.value * pieces.value, label, { one, pieces });
+
+const allOf = (part: Part, at: number): Traced<'area'> =>
+	areaOfPieces(
+		onePart(part, at),
+		fromJob(`parts.${at}.count`, 'count', count(part.count), { en: 'Pieces', es: 'Piezas' }),
+		{ en: `Area of ${part.name.en}`, es: `Área de ${part.name.es}` }
+	);
 
 /**
  * Area to coat of all parts on the ticket: sheet, boxes and rings on both sides, bars with their ends, tubes outside

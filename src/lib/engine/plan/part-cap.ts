@@ -1,6 +1,7 @@
 import { shopValue } from '../shop/shop';
 import type { Kelvin } from '../units/dimension';
 import { materials } from './materials';
+import { remembered } from './remembered';
 import type { Situation } from './situation';
 import { fromJob, workedOut, type Traced } from './trace';
 
@@ -24,12 +25,12 @@ export const everyMaterialSettled = ({ job }: Situation): boolean =>
 	job.writtenCap !== null || job.parts.every(({ material }) => material !== 'unknown');
 
 /** The lowest limit of all materials and of everything still fitted; undefined where no material is known. */
-export function lowestMaterialCap(seen: Situation): Cap | undefined {
+export const lowestMaterialCap = remembered((seen: Situation): Cap | undefined => {
 	const fitted = seen.job.parts.flatMap((part) =>
 		part.fitted.map((item) => shopValue(seen.shop, `cap.${item}`))
 	);
 	return lowest([...materialCaps(seen), ...fitted]);
-}
+});
 
 /** How hot the lowest-tempered part may get; undefined where no part gives a tempering temperature. */
 export function temperCap({ job, shop }: Situation): Cap | undefined {
@@ -45,7 +46,7 @@ export function temperCap({ job, shop }: Situation): Cap | undefined {
 }
 
 /** Highest temperature any spot of these parts may reach; undefined where nothing about it is known. */
-export function lowestCap(seen: Situation): Cap | undefined {
+export const lowestCap = remembered((seen: Situation): Cap | undefined => {
 	const caps = [lowestMaterialCap(seen), temperCap(seen)];
 	return lowest(caps.filter((cap) => cap !== undefined));
-}
+});

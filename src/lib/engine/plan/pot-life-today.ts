@@ -1,4 +1,5 @@
-import { potLifeAt } from '../physics/pot-life-at';
+import { potLifeAt } from '../physics/mixing/pot-life-at';
+import { remembered } from './remembered';
 import { sheetValue, type Situation } from './situation';
 import { fromJob, type Traced } from './trace';
 
@@ -6,7 +7,7 @@ import { fromJob, type Traced } from './trace';
  * Pot life at the temperature of today's paint. Undefined for a coating that is not mixed, and where the paint is colder
  * or hotter than the rule of thumb holds for.
  */
-export function potLifeToday(seen: Situation): Traced<'duration'> | undefined {
+export const potLifeToday = remembered((seen: Situation): Traced<'duration'> | undefined => {
 	const { paint } = seen.job.weather;
 	const [stated, statedAt] = [sheetValue(seen, 'pot-life'), sheetValue(seen, 'pot-life-at')];
 	const [coldest, hottest] = potLifeAt.validFor.mix;
@@ -16,4 +17,4 @@ export function potLifeToday(seen: Situation): Traced<'duration'> | undefined {
 		es: 'Temperatura de la pintura hoy'
 	});
 	return potLifeAt.of({ stated, statedAt, mix });
-}
+});

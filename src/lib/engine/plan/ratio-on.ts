@@ -1,5 +1,5 @@
-import { ratioByMass } from '../physics/ratio-by-mass';
-import { ratioByVolume } from '../physics/ratio-by-volume';
+import { ratioByMass } from '../physics/mixing/ratio-by-mass';
+import { ratioByVolume } from '../physics/mixing/ratio-by-volume';
 import { sheetValue, type Situation } from './situation';
 import type { Traced } from './trace';
 

@@ -13,14 +13,15 @@ const isHard = ({ authority, severity }: Demand) => HARD.includes(authority) || 
  * can be met beside the stronger ones, because it says something they leave open.
  */
 function rank(id: FieldId, demands: readonly Demand[]) {
-	const soft = demands.filter((demand) => !isHard(demand));
-	const strongest = AUTHORITIES.find((one) => soft.some(({ authority }) => authority === one));
+	const strongest = AUTHORITIES.find((one) =>
+		demands.some((demand) => demand.authority === one && !isHard(demand))
+	);
 	const kept = new Set(demands.filter((demand) => isHard(demand) || demand.authority === strongest));
+	const weaker = demands.filter((demand) => !kept.has(demand) && !limits(demand.expectation));
 	for (const authority of AUTHORITIES) {
 		const stronger = [...kept];
-		for (const demand of soft)
-			if (demand.authority === authority && !limits(demand.expectation) && choose(id, [...stronger, demand]))
-				kept.add(demand);
+		for (const demand of weaker)
+			if (demand.authority === authority && choose(id, [...stronger, demand])) kept.add(demand);
 	}
 	return {
 		kept: demands.filter((demand) => kept.has(demand)),
@@ -39,7 +40,7 @@ function clash(id: FieldId, demands: readonly Demand[]): readonly Demand[] {
 
 /** One field's demands brought together, or which of them cannot both be met. */
 export function settle(id: FieldId, demands: readonly Demand[]): PlannedField | Conflict {
-	const { kept, superseded } = rank(id, demands);
+	const { kept, superseded } = demands.length > 1 ? rank(id, demands) : { kept: demands, superseded: [] };
 	const answer = choose(id, kept);
 	return answer
 		? { field: id, demands: kept, superseded, answer }

@@ -1,4 +1,10 @@
-import { statedValue, statedWindow, type ValueLine, type WindowLine } from '../coatings/in-force';
+import {
+	linesOn,
+	type StatedValue,
+	type StatedWindow,
+	type ValueLine,
+	type WindowLine
+} from '../coatings/in-force';
 import type { DataSheet } from '../coatings/sheet';
 import type { Job } from '../job/job';
 import type { Shop } from '../shop/shop';
@@ -9,6 +15,8 @@ export type Situation = {
 	readonly job: Job;
 	readonly shop: Shop;
 	readonly sheet: DataSheet;
+	/** The sheet's lines as they read on the job's day. */
+	readonly stated: ReturnType<typeof linesOn>;
 	/** The most delicate class among the parts: it decides cleaning and cure. Unknown material counts as metal. */
 	readonly class: SubstrateClass;
 };
@@ -21,11 +29,11 @@ export function situation(job: Job, shop: Shop): Situation | undefined {
 		material === 'unknown' ? 'metal' : substrate(material).class
 	);
 	const delicate = (['laminate', 'polymer'] as const).find((one) => classes.includes(one));
-	return { job, shop, sheet, class: delicate ?? 'metal' };
+	return { job, shop, sheet, stated: linesOn(sheet, job.on), class: delicate ?? 'metal' };
 }
 
 /** What the job's data sheet states on the job's day; undefined where it is silent. */
-export const sheetValue = <K extends ValueLine>({ sheet, job }: Situation, line: K) =>
-	statedValue(sheet, line, job.on);
-export const sheetWindow = <K extends WindowLine>({ sheet, job }: Situation, line: K) =>
-	statedWindow(sheet, line, job.on);
+export const sheetValue = <K extends ValueLine>({ stated }: Situation, line: K) =>
+	stated(line) as StatedValue<K> | undefined;
+export const sheetWindow = <K extends WindowLine>({ stated }: Situation, line: K) =>
+	stated(line) as StatedWindow<K> | undefined;

@@ -4,6 +4,7 @@ import questionNamed from '../rules/intake/question-named';
 import { namedTopics, raisedTopics } from '../rules/intake/questions';
 import windowsMeet from '../rules/intake/windows-meet';
 import type { Rule } from '../rules/rule';
+import type { Field } from '../setup/field';
 import { field, FIELD_IDS, type FieldId } from '../setup/fields';
 import type { Shop } from '../shop/shop';
 import { ENGINE_VERSION } from '../version';
@@ -11,8 +12,21 @@ import type { Conflict, Demand, Plan, PlannedField } from './plan';
 import { settle } from './settle';
 import { situation, type Situation } from './situation';
 
-type DemandsByField = ReadonlyMap<FieldId, readonly Demand[]>;
 type Settled = { readonly fields: readonly PlannedField[]; readonly conflicts: readonly Conflict[] };
+
+/** A field of the sheet with the rules that speak of it, in working order. */
+type Spoken = { readonly id: FieldId; readonly rules: readonly Rule[] };
+
+const spokenOf = (wanted: (field: Field, id: FieldId) => boolean): readonly Spoken[] =>
+	FIELD_IDS.filter((id) => wanted(field(id), id)).map((id) => ({
+		id,
+		rules: RULES.filter((rule) => rule.field === id)
+	}));
+
+const DECISION = spokenOf((_, id) => id === 'decision');
+const INTAKE = spokenOf(({ competency }) => competency === 'intake');
+const WORK = spokenOf(({ competency }) => competency !== 'intake' && competency !== 'safety');
+const SAFETY = spokenOf(({ competency }) => competency === 'safety');
 
 const demand = (rule: Rule, seen: Situation): Demand => ({
 	rule: rule.id,
@@ -22,19 +36,15 @@ const demand = (rule: Rule, seen: Situation): Demand => ({
 	expectation: rule.expects(seen)
 });
 
-function demandsByField(rules: readonly Rule[], seen: Situation): DemandsByField {
-	const byField = new Map<FieldId, Demand[]>();
-	for (const rule of rules)
-		if (rule.applies(seen)) byField.set(rule.field, [...(byField.get(rule.field) ?? []), demand(rule, seen)]);
-	return byField;
-}
+const demandsOf = (rules: readonly Rule[], seen: Situation): readonly Demand[] =>
+	rules.filter((rule) => rule.applies(seen)).map((rule) => demand(rule, seen));
 
-function settleAll(byField: DemandsByField): Settled {
+function settleAll(spoken: readonly Spoken[], seen: Situation): Settled {
 	const fields: PlannedField[] = [];
 	const conflicts: Conflict[] = [];
-	for (const id of FIELD_IDS) {
-		const demands = byField.get(id);
-		if (!demands) continue;
+	for (const { id, rules } of spoken) {
+		const demands = demandsOf(rules, seen);
+		if (!demands.length) continue;
 		const settled = settle(id, demands);
 		if ('answer' in settled) fields.push(settled);
 		else conflicts.push(settled);
@@ -59,24 +69,18 @@ const leavesAskingOpen = ({ expectation }: Demand) =>
 	expectation.kind === 'one-of' && expectation.options.includes('ask');
 
 /** When limits do not meet the decision is to ask, and what to ask includes that they do not. */
-function askAboutConflict(intake: DemandsByField, seen: Situation): DemandsByField {
-	const questions = (intake.get('decision') ?? []).filter(leavesAskingOpen);
+function askAboutConflict(fields: readonly PlannedField[], seen: Situation): readonly PlannedField[] {
+	const questions = DECISION.flatMap(({ rules }) => demandsOf(rules, seen)).filter(leavesAskingOpen);
 	const named: Demand = {
 		...demand(questionNamed, seen),
 		expectation: namedTopics([...raisedTopics(seen), 'conflict'])
 	};
-	return new Map([
-		...intake,
-		['decision', [demand(windowsMeet, seen), ...questions]],
-		['ask-about', [named]]
-	]);
+	const asked = [
+		settle('decision', [demand(windowsMeet, seen), ...questions]),
+		settle('ask-about', [named])
+	].filter((settled) => 'answer' in settled);
+	return [...asked, ...fields.filter(({ field }) => field !== 'decision' && field !== 'ask-about')];
 }
-
-/** Intake comes first, and how a person stays unhurt does not depend on what intake decides. */
-const FIRST = RULES.filter(
-	({ station, field: id }) => station === 'intake' || field(id).competency === 'safety'
-);
-const DECISIVE = RULES.filter(({ field: id }) => id === 'decision');
 
 /**
  * Whether intake lets a job start. Quicker than the whole plan, which may still find limits that do not meet. False
@@ -85,30 +89,27 @@ const DECISIVE = RULES.filter(({ field: id }) => id === 'decision');
 export function mayStart(job: Job, shop: Shop): boolean {
 	const seen = situation(job, shop);
 	if (!seen) return false;
-	const { fields } = settleAll(demandsByField(DECISIVE, seen));
+	const { fields } = settleAll(DECISION, seen);
 	return fields.length > 0 && decisionOf(fields) === 'accept';
 }
 
 /**
- * The plan for a job in this shop. A job that may not start is planned up to the question, with the safety fields:
- * the work of later stations is not worked out on guesses. Limits that cannot both be met make the plan ask, naming
- * them.
+ * The plan for a job in this shop. A job that may not start is planned up to the question, with the safety fields, as
+ * how a person stays unhurt does not depend on what intake decides: the work of later stations is not worked out on
+ * guesses. Limits that cannot both be met make the plan ask, naming them.
  * Throws where the shop has no data sheet for the coating: nothing can be said then.
  */
 export function solve(job: Job, shop: Shop): Plan {
 	const seen = situation(job, shop);
 	if (!seen) throw new RangeError(`solve: no data sheet ${job.coating} in force on ${shop.on}`);
-	const intake = demandsByField(FIRST, seen);
-	const start = settleAll(intake);
-	const accepted = start.conflicts.length === 0 && decisionOf(start.fields) === 'accept';
-	const all = accepted ? settleAll(demandsByField(RULES, seen)) : start;
-	const { fields } = all.conflicts.length ? settleAll(askAboutConflict(intake, seen)) : all;
+	const [intake, safety] = [settleAll(INTAKE, seen), settleAll(SAFETY, seen)];
+	const unclear = intake.conflicts.length + safety.conflicts.length > 0;
+	const accepted = !unclear && decisionOf(intake.fields) === 'accept';
+	const work = accepted ? settleAll(WORK, seen) : { fields: [], conflicts: [] };
+	const conflicts = [...intake.conflicts, ...work.conflicts, ...safety.conflicts];
+	const fields = conflicts.length
+		? askAboutConflict([...intake.fields, ...safety.fields], seen)
+		: [...intake.fields, ...work.fields, ...safety.fields];
 	const decision = decisionOf(fields);
-	return {
-		engine: ENGINE_VERSION,
-		decision,
-		reasons: reasonsOf(fields, decision),
-		conflicts: all.conflicts,
-		fields
-	};
+	return { engine: ENGINE_VERSION, decision, reasons: reasonsOf(fields, decision), conflicts, fields };
 }

@@ -1,4 +1,4 @@
-import type { Provenance } from '../sources/provenance';
+import { invented, type Provenance } from '../sources/provenance';
 import type { Text } from '../text';
 import type { Dimension, Si } from '../units/dimension';
 
@@ -9,7 +9,8 @@ export type TraceOrigin =
 	| { readonly kind: 'shop-value'; readonly id: string }
 	| { readonly kind: 'substrate'; readonly id: string; readonly path: string }
 	| { readonly kind: 'formula'; readonly id: string }
-	| { readonly kind: 'rule'; readonly id: string };
+	| { readonly kind: 'rule'; readonly id: string }
+	| { readonly kind: 'example' };
 
 /**
  * A number that remembers what it came from: the whole tree of a plan's derivation is made of these.
@@ -47,6 +48,17 @@ export const constant = <D extends Dimension>(
 	provenance: Provenance,
 	label: Text
 ): Traced<D> => ({ value, dimension, label, origin: { kind: 'rule', id: rule }, provenance, inputs: {} });
+
+/**
+ * A number given for a worked sum: invented for it, or a fact with its source.
+ * @param label what it is, and the letter it has in the equation
+ */
+export const given = <D extends Dimension>(
+	dimension: D,
+	value: Si<NoInfer<D>>,
+	label: Text,
+	provenance: Provenance = invented
+): Traced<D> => ({ value, dimension, label, origin: { kind: 'example' }, provenance, inputs: {} });
 
 /** A number worked out inside a rule by plain arithmetic from others it names. */
 export const workedOut = <D extends Dimension>(

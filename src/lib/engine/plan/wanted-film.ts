@@ -1,4 +1,5 @@
 import type { TracedWindow } from '../shop/shop';
+import { remembered } from './remembered';
 import { sheetWindow, type Situation } from './situation';
 import { fromJob } from './trace';
 
@@ -16,5 +17,6 @@ export function drawnFilm({ job }: Situation): TracedWindow<'length'> | undefine
  * The dry film per side to lay on this job: the drawing's, which outranks the data sheet, or the sheet's where no film
  * is drawn. Undefined where the drawing leaves its basis open or both are silent.
  */
-export const wantedFilm = (seen: Situation) =>
-	seen.job.film ? drawnFilm(seen) : sheetWindow(seen, 'dry-film');
+export const wantedFilm = remembered((seen: Situation) =>
+	seen.job.film ? drawnFilm(seen) : sheetWindow(seen, 'dry-film')
+);

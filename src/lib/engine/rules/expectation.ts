@@ -17,7 +17,12 @@ export type Expectation =
 			readonly tolerance: Traced<'fraction'>;
 			readonly amber: number;
 	  }
-	| { readonly kind: 'one-of'; readonly options: readonly string[] }
+	/** `because`: numbers that decide which options are right, where they are worked out. */
+	| {
+			readonly kind: 'one-of';
+			readonly options: readonly string[];
+			readonly because?: readonly Traced[];
+	  }
 	/** Every option, and none of those in `not`: ticking everything must not pass. */
 	| { readonly kind: 'all-of'; readonly options: readonly string[]; readonly not?: readonly string[] }
 	| { readonly kind: 'none-of'; readonly options: readonly string[] }

@@ -23,6 +23,10 @@ const OF_VALUE: Readonly<Partial<Record<ShopValueId, Bounds>>> = {
 	'drying.temperature': [u.celsius(30), u.celsius(200)],
 	'drying.time': [u.minutes(1), u.hours(48)],
 	'bake-out.time': [u.minutes(1), u.hours(48)],
+	'blast.nozzle-coefficient': [u.percent(50), u.percent(100)],
+	'blast.duty': [u.percent(1), u.percent(100)],
+	'blast.leak': [0, u.percent(60)],
+	'blast.reserve': [0, u.percent(100)],
 	'blast.stand-off': [u.millimetres(20), u.metres(1)],
 	'profile.share-least': [u.percent(1), u.percent(100)],
 	'profile.share-most': [u.percent(1), u.percent(100)],
@@ -39,6 +43,8 @@ const OF_VALUE: Readonly<Partial<Record<ShopValueId, Bounds>>> = {
 	'gun.overlap': [0, u.percent(90)],
 	'film.wet-tolerance': [0, u.percent(50)],
 	'cure.cool-to': [u.celsius(0), u.celsius(100)],
+	'cure.heat-transfer': [2, 500],
+	'cure.heat-up-tolerance': [0, u.percent(90)],
 	'inspection.spot.rounding': [0, u.percent(20)],
 	'practical.mask-line': [u.millimetres(0.01), u.millimetres(50)]
 };

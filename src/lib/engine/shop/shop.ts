@@ -1,4 +1,5 @@
 import type { DataSheet, IsoDate } from '../coatings/sheet';
+import { remembered } from '../plan/remembered';
 import type { Traced } from '../plan/trace';
 import type { Dimension, Si } from '../units/dimension';
 import { SHOP_VALUES, type ShopValueId } from './values';
@@ -39,14 +40,20 @@ const traced = <K extends ShopValueId>(shop: Shop, id: K, value: number): Traced
 	};
 };
 
+/** What holds of each value in a shop, with its derivation. */
+const inForce = remembered((shop: Shop) =>
+	remembered((id: ShopValueId): Traced | TracedWindow => {
+		const amount = shop.settings[id] ?? SHOP_VALUES[id];
+		return 'min' in amount
+			? { min: traced(shop, id, amount.min), max: traced(shop, id, amount.max) }
+			: traced(shop, id, amount.value);
+	}, new Map())
+);
+
 /** A single number of the shop, as set or by default. */
-export function shopValue<K extends IdsOf<'value'>>(shop: Shop, id: K): Traced<DimensionOf<K>> {
-	const { value } = (shop.settings[id] ?? SHOP_VALUES[id]) as { value: number };
-	return traced(shop, id, value);
-}
+export const shopValue = <K extends IdsOf<'value'>>(shop: Shop, id: K) =>
+	inForce(shop)(id) as Traced<DimensionOf<K>>;
 
 /** A window of the shop, as set or by default. */
-export function shopWindow<K extends IdsOf<'window'>>(shop: Shop, id: K): TracedWindow<DimensionOf<K>> {
-	const { min, max } = (shop.settings[id] ?? SHOP_VALUES[id]) as { min: number; max: number };
-	return { min: traced(shop, id, min), max: traced(shop, id, max) };
-}
+export const shopWindow = <K extends IdsOf<'window'>>(shop: Shop, id: K) =>
+	inForce(shop)(id) as TracedWindow<DimensionOf<K>>;

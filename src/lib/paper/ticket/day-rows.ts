@@ -1,4 +1,4 @@
-import { BLOTTERS, BREATHING, CABINETS, HARDENER_STATES, MEDIA, type Job } from '$lib/engine';
+import { BLOTTERS, BREATHING, CABINETS, HARDENER_STATES, MEDIA, NOZZLES, type Job } from '$lib/engine';
 import type { Row, TicketWords } from './words';
 
 /** Readings of the day, and what was done to the parts before. */
@@ -41,6 +41,10 @@ export const benchRows = (
 ): Row[] => [
 	wide(words.media, names(MEDIA, bench.media)),
 	row(words.cabinet, name(CABINETS, bench.cabinet)),
+	...(bench.compressor === undefined
+		? []
+		: [row(words.compressor, engraved(bench.compressor, 'flow', 'm³/h'))]),
+	...(bench.nozzles === undefined ? [] : [wide(words.nozzles, names(NOZZLES, bench.nozzles))]),
 	row(words.blotter, name(BLOTTERS, bench.blotter)),
 	wide(words.strainers, bench.strainers.map((opening) => quantity(opening, 'length')).join(', ')),
 	row(words.handle, quantity(bench.handlePressure, 'pressure')),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Answer } from '../../../../src/lib/engine/grading/answer';
 import { measure } from '../../../../src/lib/engine/grading/measure';
 import type { Expectation } from '../../../../src/lib/engine/rules/expectation';
 import { celsius, fahrenheit, psi } from '../../../../src/lib/engine/units/construct';
@@ -93,6 +94,46 @@ describe('a number', () => {
 	});
 });
 
+describe('room at a limit', () => {
+	/** A number as typed in a unit whose gauge shows steps of twice this. */
+	const rounded = (value: number, rounding: number, expectation: Expectation) =>
+		measure({ ...(quantity(value) as Extract<Answer, { kind: 'quantity' }>), rounding }, expectation).zone;
+
+	it('is the last digits of the number and no more', () => {
+		expect(at(1000 + 5e-7, atMost(1000))).toBe('green');
+		expect(at(1000 + 2e-6, atMost(1000))).toBe('red high');
+		expect(at(1000 - 5e-7, atLeast(1000))).toBe('green');
+		expect(at(1000 - 2e-6, atLeast(1000))).toBe('red low');
+	});
+
+	it('is that of a millionth for numbers near nothing, its own edge included', () => {
+		const room = 1e-9 * 1e-6;
+		expect(at(room, atMost(0))).toBe('green');
+		expect(at(2 * room, atMost(0))).toBe('red high');
+		expect(at(-room, atLeast(0))).toBe('green');
+		expect(at(-2 * room, atLeast(0))).toBe('red low');
+	});
+
+	it('is taken away from an open limit, so that rounding up to it does not pass', () => {
+		const room = 1e-9 * 1e-6;
+		expect(at(-room, below(0))).toBe('red high');
+		expect(at(-2 * room, below(0))).toBe('green');
+		expect(measure(quantity(4 - 1e-9), below(4))).toEqual({ zone: 'red', off: 'high', beyond: 0, credit: 0 });
+	});
+
+	it('grows by half the last digit the typed unit shows, on both sides', () => {
+		expect(rounded(4.04, 0.05, atMost(4))).toBe('green');
+		expect(rounded(4.06, 0.05, atMost(4))).toBe('red');
+		expect(rounded(1.96, 0.05, atLeast(2))).toBe('green');
+		expect(rounded(1.94, 0.05, atLeast(2))).toBe('red');
+	});
+
+	it('does not grow at an open limit, nor shrink what is below it', () => {
+		expect(rounded(4, 0.05, below(4))).toBe('red');
+		expect(rounded(3.98, 0.05, below(4))).toBe('green');
+	});
+});
+
 describe('amber', () => {
 	const slack = range(10, 20, 'length', 4);
 
@@ -100,6 +141,15 @@ describe('amber', () => {
 		expect(measure(quantity(9), slack)).toEqual({ zone: 'amber', off: 'low', beyond: 1, credit: 0.75 });
 		expect(measure(quantity(23), slack)).toEqual({ zone: 'amber', off: 'high', beyond: 3, credit: 0.25 });
 		expect(measure(quantity(24), slack)).toEqual({ zone: 'amber', off: 'high', beyond: 4, credit: 0 });
+	});
+
+	it('is there below an open limit that gives slack', () => {
+		expect(measure(quantity(5), below(4, 'length', 2))).toEqual({
+			zone: 'amber',
+			off: 'high',
+			beyond: 1,
+			credit: 0.5
+		});
 	});
 
 	it('ends: beyond it nothing is earned', () => {
@@ -148,6 +198,12 @@ describe('options', () => {
 		expect(verdict(choices('a', 'x'), expected)).toBe('red low');
 	});
 
+	it('all of: one of several wrong ones is too much already, and earns nothing', () => {
+		const expected: Expectation = { kind: 'all-of', options: ['a'], not: ['x', 'y'] };
+		expect(measure(choices('a', 'y'), expected)).toEqual({ zone: 'red', off: 'high', beyond: 0, credit: 0 });
+		expect(measure(choices('y'), expected)).toEqual({ zone: 'red', off: 'low', beyond: 0, credit: 0 });
+	});
+
 	it('in order: every pair, each option once', () => {
 		const expected: Expectation = {
 			kind: 'order',
@@ -161,6 +217,11 @@ describe('options', () => {
 		expect(verdict(order('b', 'a', 'c'), expected)).toBe('red wrong');
 		expect(verdict(order('a', 'b'), expected)).toBe('red wrong');
 		expect(verdict(order('a', 'b', 'c', 'a'), expected)).toBe('red wrong');
+		expect(verdict(order('b', 'c'), expected)).toBe('red wrong');
+	});
+
+	it('in order: nothing comes before itself', () => {
+		expect(verdict(order('a', 'b'), { kind: 'order', before: [['a', 'a']] })).toBe('red wrong');
 	});
 });
 
@@ -184,11 +245,23 @@ describe('an answer that is missing or of the wrong kind', () => {
 		] ?? ['quantity'];
 
 	it.each(expectations)('is red where $kind is expected', (expectation) => {
-		expect(measure(undefined, expectation).zone).toBe('red');
+		const none = { zone: 'red', off: 'wrong', beyond: 0, credit: 0 };
+		expect(measure(undefined, expectation)).toEqual(none);
+		expect(measure(null, expectation)).toEqual(none);
 		for (const answer of answers)
 			expect([answer.kind, measure(answer, expectation).zone]).toEqual([
 				answer.kind,
 				takes(expectation.kind).includes(answer.kind) ? 'green' : 'red'
 			]);
+	});
+
+	it('is not taken for another kind by what it carries besides', () => {
+		const everything = { value: 0.5, typed: '', option: 'a', options: ['a', 'b'] };
+		for (const expectation of expectations)
+			for (const kind of ['quantity', 'choice', 'choices', 'order'] as const)
+				expect([kind, measure({ ...everything, kind } as Answer, expectation).zone]).toEqual([
+					kind,
+					takes(expectation.kind).includes(kind) ? 'green' : 'red'
+				]);
 	});
 });

@@ -4,6 +4,7 @@ import coolBeforeHandling from './cool-before-handling';
 import cureBelowPartLimit from './cure-below-part-limit';
 import curePartTemperature from './cure-part-temperature';
 import flashTime from './flash-time';
+import heatUpBeforeSoak from './heat-up-before-soak';
 import holdTime from './hold-time';
 import probeHeaviestAndThinnest from './probe-heaviest-and-thinnest';
 import unlikePartsSplit from './unlike-parts-split';
@@ -15,6 +16,7 @@ export const curingRules: readonly Rule[] = [
 	probeHeaviestAndThinnest,
 	curePartTemperature,
 	cureBelowPartLimit,
+	heatUpBeforeSoak,
 	clockStartsOnPart,
 	holdTime,
 	coolBeforeHandling

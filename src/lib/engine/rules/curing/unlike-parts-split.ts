@@ -1,10 +1,11 @@
 import { cureTemperature } from '../../plan/cure-window';
+import { heatDepth } from '../../plan/heat-depth';
 import type { Situation } from '../../plan/situation';
 import { shopValue } from '../../shop/shop';
 import { cite } from '../../sources/provenance';
 import type { Rule } from '../rule';
-import { heatDepth } from './heat-depth';
 
+/** The shop's materials differ less in heat capacity per volume than walls do in thickness, so depth alone tells. */
 function unlike({ job, shop }: Situation) {
 	const depths = job.parts.map(heatDepth);
 	return Math.max(...depths) >= Math.min(...depths) * shopValue(shop, 'cure.unlike-walls').value;

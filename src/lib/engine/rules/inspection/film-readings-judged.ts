@@ -1,4 +1,4 @@
-import { judgeArea } from '../../physics/judge-area';
+import { judgeArea } from '../../physics/readings/judge-area';
 import type { Situation } from '../../plan/situation';
 import { wantedFilm } from '../../plan/wanted-film';
 import { cite } from '../../sources/provenance';
@@ -35,7 +35,11 @@ export default {
 	applies: (seen) => measured(seen) && wantedFilm(seen) !== undefined,
 	expects(seen) {
 		const { min, max } = wantedFilm(seen)!;
-		const { accepted } = judgeArea(seen.job.readings as Metre[][], min.value, max.value);
+		const { accepted } = judgeArea.at({
+			readings: seen.job.readings as Metre[][],
+			min: min.value,
+			max: max.value
+		});
 		return { kind: 'one-of', options: [accepted ? 'accept' : 'hold'] };
 	}
 } satisfies Rule;

@@ -1,4 +1,4 @@
-import { spotLimits } from '../../physics/spot-limits';
+import { spotLimits } from '../../physics/readings/spot-limits';
 import { wantedFilm } from '../../plan/wanted-film';
 import { shopValue } from '../../shop/shop';
 import { cite } from '../../sources/provenance';

@@ -1,5 +1,5 @@
 import type { Shape } from '../../job/part';
-import { fitGrowth } from '../../physics/fit-growth';
+import { fitGrowth } from '../../physics/film/fit-growth';
 import { wantedFilm } from '../../plan/wanted-film';
 import { shopValue } from '../../shop/shop';
 import { arithmetic } from '../../sources/provenance';

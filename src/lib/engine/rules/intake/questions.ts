@@ -1,3 +1,4 @@
+import { remembered } from '../../plan/remembered';
 import type { Situation } from '../../plan/situation';
 import { TOPICS, type Topic } from '../../setup/fields/intake';
 import type { Expectation } from '../expectation';
@@ -41,9 +42,9 @@ const NEAR: Readonly<Partial<Record<Topic, readonly Topic[]>>> = {
 };
 
 /** What this ticket leaves to be asked, each topic once. */
-export const raisedTopics = (seen: Situation): readonly Topic[] => [
+export const raisedTopics = remembered((seen: Situation): readonly Topic[] => [
 	...new Set(QUESTIONS.flatMap(([rule, topic]) => (rule.applies(seen) ? [topic] : [])))
-];
+]);
 
 /** All of these named, and nothing that has no ground on the ticket. */
 export function namedTopics(topics: readonly Topic[]): Expectation {

@@ -1,4 +1,4 @@
-import { temperCap } from '../../plan/part-cap';
+import { everyMaterialSettled, temperCap } from '../../plan/part-cap';
 import { commonPractice } from '../../sources/provenance';
 import type { Rule } from '../rule';
 
@@ -29,7 +29,8 @@ export default {
 		es: 'Compare la lectura más alta del horno con la temperatura de revenido, y mida la dureza.'
 	},
 	field: 'part-cap',
-	applies: (seen) => temperCap(seen) !== undefined,
+	// beside a part nobody can name, its temper alone would pass for the limit of all
+	applies: (seen) => everyMaterialSettled(seen) && temperCap(seen) !== undefined,
 	expects(seen) {
 		return { kind: 'at-most', max: temperCap(seen)!, amber: 0 };
 	}

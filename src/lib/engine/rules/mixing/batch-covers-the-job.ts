@@ -1,14 +1,15 @@
-import { batchVolume } from '../../physics/batch-volume';
+import { batchVolume } from '../../physics/film/batch-volume';
 import { coatedArea } from '../../plan/coated-area';
 import { middleFilm } from '../../plan/middle-film';
+import { remembered } from '../../plan/remembered';
 import { sheetValue, type Situation } from '../../plan/situation';
-import { workedOut } from '../../plan/trace';
+import { withReserve } from '../../plan/with-reserve';
 import { shopValue } from '../../shop/shop';
 import { commonPractice } from '../../sources/provenance';
 import type { Rule } from '../rule';
 
 /** Unthinned coating for all parts at the middle of the wanted film; undefined where area, film or solids are not known. */
-function needed(seen: Situation) {
+const needed = remembered((seen: Situation) => {
 	const [area, dry, solids] = [coatedArea(seen.job), middleFilm(seen), sheetValue(seen, 'volume-solids')];
 	return (
 		area &&
@@ -16,7 +17,7 @@ function needed(seen: Situation) {
 		solids &&
 		batchVolume.of({ area, dry, solids, transfer: shopValue(seen.shop, 'spray.transfer') })
 	);
-}
+});
 
 export default {
 	id: 'batch-covers-the-job',
@@ -45,12 +46,7 @@ export default {
 	applies: (seen) => needed(seen) !== undefined,
 	expects(seen) {
 		const min = needed(seen)!;
-		const reserve = shopValue(seen.shop, 'mix.batch-reserve');
-		const label = { en: 'Coating to mix, with reserve', es: 'Recubrimiento por mezclar, con reserva' };
-		const max = workedOut('batch-covers-the-job', 'volume', min.value * (1 + reserve.value), label, {
-			needed: min,
-			reserve
-		});
+		const max = withReserve(min, seen.shop);
 		return { kind: 'range', min, max, amber: min.value * 0.1 };
 	}
 } satisfies Rule;

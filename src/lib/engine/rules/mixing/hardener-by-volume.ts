@@ -1,4 +1,4 @@
-import { hardenerForBase } from '../../physics/hardener-for-base';
+import { hardenerForBase } from '../../physics/mixing/hardener-for-base';
 import { hardenerTolerance } from '../../plan/hardener-tolerance';
 import { ratioOn } from '../../plan/ratio-on';
 import { constant } from '../../plan/trace';

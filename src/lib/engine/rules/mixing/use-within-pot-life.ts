@@ -1,10 +1,8 @@
+import { latestAge } from '../../plan/latest-age';
 import { potLifeToday } from '../../plan/pot-life-today';
-import { workedOut, type Traced } from '../../plan/trace';
 import { shopWindow } from '../../shop/shop';
 import { cite } from '../../sources/provenance';
 import type { Rule } from '../rule';
-
-const AGE = { en: 'Latest age of the mix', es: 'Edad máxima de la mezcla' };
 
 export default {
 	id: 'use-within-pot-life',
@@ -37,8 +35,7 @@ export default {
 	expects(seen) {
 		const life = potLifeToday(seen)!;
 		const share = shopWindow(seen.shop, 'mix.pot-life-share');
-		const age = (part: Traced<'fraction'>) =>
-			workedOut('use-within-pot-life', 'duration', life.value * part.value, AGE, { life, part });
-		return { kind: 'range', min: age(share.min), max: age(share.max), amber: life.value * 0.05 };
+		const [min, max] = [latestAge(life, share.min), latestAge(life, share.max)];
+		return { kind: 'range', min, max, amber: life.value * 0.05 };
 	}
 } satisfies Rule;

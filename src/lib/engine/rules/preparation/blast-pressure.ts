@@ -1,19 +1,7 @@
-import { shopValue, shopWindow, type Shop } from '../../shop/shop';
 import { commonPractice } from '../../sources/provenance';
-import { bar } from '../../units/construct';
 import type { Rule } from '../rule';
-import { blastings, toBlast } from './blasting';
-
-type PressureId = NonNullable<ReturnType<typeof blastings>>[number]['pressure'];
-type MostId = Extract<PressureId, `blast.pressure-most.${string}`>;
-
-const isMost = (id: PressureId): id is MostId => id.startsWith('blast.pressure-most.');
-const amber = bar(0.3);
-
-const limitOf = (shop: Shop, id: PressureId) =>
-	isMost(id)
-		? { kind: 'at-most' as const, max: shopValue(shop, id), amber }
-		: { kind: 'range' as const, ...shopWindow(shop, id), amber };
+import { blastWindow } from './blast-window';
+import { toBlast } from './blasting';
 
 export default {
 	id: 'blast-pressure',
@@ -40,8 +28,5 @@ export default {
 	},
 	field: 'blast-pressure',
 	applies: toBlast,
-	expects(seen) {
-		const limits = blastings(seen)!.map(({ pressure }) => limitOf(seen.shop, pressure));
-		return limits.reduce((softest, one) => (softest.max.value <= one.max.value ? softest : one));
-	}
+	expects: blastWindow
 } satisfies Rule;

@@ -10,6 +10,7 @@ import cleanerSuitsMaterial from './cleaner-suits-material';
 import ironFreeMedia from './iron-free-media';
 import laminateScuffPaper from './laminate-scuff-paper';
 import mediaSuitsMetal from './media-suits-metal';
+import nozzleCompressorCarries from './nozzle-compressor-carries';
 import overdueStartsAgain from './overdue-starts-again';
 import preparationOrder from './preparation-order';
 import profileUnderHalfFilm from './profile-under-half-film';
@@ -28,6 +29,7 @@ export const preparationRules: readonly Rule[] = [
 	scuffInsteadOfBlasting,
 	ironFreeMedia,
 	blastPressure,
+	nozzleCompressorCarries,
 	blastStandOff,
 	profileUnderHalfFilm,
 	laminateScuffPaper,

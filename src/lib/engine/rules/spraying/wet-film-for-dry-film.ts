@@ -1,5 +1,6 @@
-import { wetFilm } from '../../physics/wet-film';
+import { wetFilm } from '../../physics/film/wet-film';
 import { middleFilm } from '../../plan/middle-film';
+import { remembered } from '../../plan/remembered';
 import { sheetValue, sheetWindow, type Situation } from '../../plan/situation';
 import { constant, workedOut } from '../../plan/trace';
 import { shopValue } from '../../shop/shop';
@@ -13,14 +14,14 @@ const UNTHINNED = constant(ID, 'fraction', fraction(0), arithmetic('as the quest
 	es: 'Sin diluyente'
 });
 
-function wetFilmPerCoat(seen: Situation) {
+const wetFilmPerCoat = remembered((seen: Situation) => {
 	const [film, solids] = [middleFilm(seen), sheetValue(seen, 'volume-solids')];
 	const fewest = sheetWindow(seen, 'coats')?.min;
 	if (!film || !solids || !fewest) return undefined;
 	const label = { en: 'Dry film per coat', es: 'Película seca por mano' };
 	const dry = workedOut(ID, 'length', film.value / fewest.value, label, { film, fewest });
 	return wetFilm.of({ dry, solids, thinner: UNTHINNED });
-}
+});
 
 export default {
 	id: 'wet-film-for-dry-film',

@@ -5,6 +5,11 @@ const { quantity, choice, choices } = fieldsOf({ station: 'curing', competency: 
 export const curingFields = {
 	'flash-time': quantity('duration', 'Flash-off before the oven', 'Evaporación antes del horno'),
 	'cure-temperature': quantity('temperature', 'Cure: part temperature', 'Curado: temperatura de la pieza'),
+	'heat-up': quantity(
+		'duration',
+		'Heat-up, estimated: from the oven door to the slowest part in the window',
+		'Calentamiento, estimado: de la puerta del horno a la pieza más lenta en la ventana'
+	),
 	'cure-hold': quantity(
 		'duration',
 		'Cure: time at part temperature',

@@ -1,4 +1,4 @@
-import { MEDIA } from '../../job/bench';
+import { MEDIA, NOZZLES } from '../../job/bench';
 import { fieldsOf } from '../field';
 
 const { quantity, choice, order } = fieldsOf({ station: 'preparation', competency: 'preparation' });
@@ -57,6 +57,14 @@ export const preparationFields = {
 		'pressure',
 		'Blast pressure at the nozzle',
 		'Presión de granallado en la boquilla'
+	),
+	'blast-nozzle': choice(
+		{
+			...NOZZLES,
+			none: { en: 'none of them: tell the supervisor', es: 'ninguna: avisar al supervisor' }
+		},
+		'Which nozzle do you fit for the highest pressure of this job?',
+		'¿Qué boquilla monta para la presión más alta de este trabajo?'
 	),
 	'blast-standoff': quantity('length', 'Nozzle stand-off', 'Distancia de la boquilla de granallado'),
 	'profile-limit': quantity(

@@ -1,3 +1,4 @@
+import { cite } from '../../sources/provenance';
 import {
 	bar,
 	celsius,
@@ -6,7 +7,8 @@ import {
 	hours,
 	micrometres,
 	millimetres,
-	minutes
+	minutes,
+	percent
 } from '../../units/construct';
 import { defaultNumber, defaultWindow } from '../define';
 
@@ -51,6 +53,31 @@ export const preparationValues = {
 		millimetres(200),
 		'Blast nozzle to part',
 		'De la boquilla de granallado a la pieza'
+	),
+	'blast.nozzle-coefficient': defaultNumber(
+		'fraction',
+		0.78,
+		'Blast nozzle: share of the air that would pass without abrasive (right to about ±20 %)',
+		'Boquilla de granallado: parte del aire que pasaría sin abrasivo (acierta en ±20 %)',
+		cite('blast-nozzle-chart', 'air by bore and pressure, worked back', { read: 'chart' }, 'common-practice')
+	),
+	'blast.duty': defaultNumber(
+		'fraction',
+		percent(70),
+		'Blasting: share of the time the nozzle blows',
+		'Granallado: parte del tiempo que sopla la boquilla'
+	),
+	'blast.leak': defaultNumber(
+		'fraction',
+		percent(10),
+		'Compressed air lost in leaks, of what the compressor delivers',
+		'Aire comprimido perdido en fugas, de lo que entrega el compresor'
+	),
+	'blast.reserve': defaultNumber(
+		'fraction',
+		percent(20),
+		'Compressed air in reserve, for a worn nozzle',
+		'Aire comprimido de reserva, por boquilla gastada'
 	),
 	'profile.share-most': defaultNumber(
 		'fraction',

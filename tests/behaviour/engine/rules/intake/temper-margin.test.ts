@@ -22,5 +22,8 @@ ruleCases(
 			fails: [[quantity(celsius(200)), 'high']]
 		}
 	],
-	[job()]
+	[
+		job(),
+		job({ parts: [part({ tempered: celsius(300) }), part({ material: 'unknown', magnetSticks: null })] })
+	]
 );

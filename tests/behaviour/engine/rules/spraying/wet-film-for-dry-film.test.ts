@@ -25,6 +25,13 @@ ruleCases(
 				[quantity(micrometres(31)), 'low'],
 				[quantity(micrometres(94)), 'high']
 			]
+		},
+		{
+			// sheet F gives 15 to 25 µm, so 20 to 25 µm are left: 22.5 µm in two coats of 32 % solids
+			name: 'of a drawing that reaches beyond the sheet only what the sheet can give',
+			job: job({ film: { min: micrometres(20), max: micrometres(60), basis: 'per-side' } }),
+			passes: [quantity(micrometres(35.2))],
+			fails: [[quantity(micrometres(62.5)), 'high']]
 		}
 	],
 	[job({ film: { min: micrometres(20), max: micrometres(25), basis: 'unstated' } })]

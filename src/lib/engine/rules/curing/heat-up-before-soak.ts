@@ -1,0 +1,44 @@
+import { heatUpKnown, slowestHeatUp } from '../../plan/slowest-heat-up';
+import { shopValue } from '../../shop/shop';
+import { cite } from '../../sources/provenance';
+import type { Rule } from '../rule';
+
+export default {
+	id: 'heat-up-before-soak',
+	station: 'curing',
+	competency: 'curing',
+	skill: 'C11',
+	title: {
+		en: 'Know how long the load heats before the hold begins',
+		es: 'Saber cuánto calienta la carga antes de que empiece el tiempo'
+	},
+	why: {
+		en: 'The hold begins when the slowest wall is hot, not when the air is. Twice the wall takes twice as long. Of the same wall aluminium takes two thirds of the time of steel, plastic about half, and the core of thick plastic more.',
+		es: 'El tiempo de curado empieza cuando la pared más lenta está caliente, no el aire. El doble de pared tarda el doble. Con la misma pared el aluminio tarda dos tercios de lo que el acero, el plástico más o menos la mitad, y el núcleo de un plástico grueso más.'
+	},
+	severity: 'quality',
+	authority: 'tool',
+	provenance: cite(
+		'oven-cure-article',
+		'oven curing: thick sections heat slowly, thin ones overheat',
+		{ read: 'article' },
+		'paper'
+	),
+	lesson: 'curing#heat-up-before-soak',
+	breaks: { low: ['soft-film', 'gloss-off'], high: ['over-cure', 'colour-shift'] },
+	outcome: {
+		en: 'Expected too short, thick parts are taken out soft; expected too long, thin ones brown while everybody waits.',
+		es: 'Si se espera muy corto, las piezas gruesas salen blandas; si muy largo, las delgadas se oscurecen mientras todos esperan.'
+	},
+	evidence: {
+		en: 'On the oven chart count the minutes from the door to the slowest part in the window, and keep them beside wall and material for the next load.',
+		es: 'En el registro del horno cuente los minutos desde la puerta hasta la pieza más lenta en la ventana, y guárdelos junto a pared y material para la próxima carga.'
+	},
+	field: 'heat-up',
+	applies: heatUpKnown,
+	expects(seen) {
+		const value = slowestHeatUp(seen)!;
+		const tolerance = shopValue(seen.shop, 'cure.heat-up-tolerance');
+		return { kind: 'computed', value, tolerance, amber: value.value * 0.2 };
+	}
+} satisfies Rule;

@@ -1,0 +1,47 @@
+import { fromJob } from '../../plan/trace';
+import { commonPractice } from '../../sources/provenance';
+import type { Rule } from '../rule';
+import { toBlast } from './blasting';
+import { nozzleNeeds } from './nozzle-needs';
+
+/** The widest that the compressor carries is quickest, but any narrower one blasts as well. */
+export default {
+	id: 'nozzle-compressor-carries',
+	station: 'preparation',
+	competency: 'preparation',
+	skill: 'C7',
+	title: { en: 'A nozzle the compressor carries', es: 'Una boquilla que el compresor alcanza a alimentar' },
+	why: {
+		en: 'A nozzle takes air by the square of its bore. Where it takes more than the compressor delivers, the pressure at the nozzle falls while you blast, and the face is left shiny however long you stay on it.',
+		es: 'La boquilla toma aire según el cuadrado de su diámetro. Si toma más de lo que entrega el compresor, la presión en la boquilla cae mientras granalla, y la cara queda brillante por más que insista.'
+	},
+	severity: 'quality',
+	authority: 'shop',
+	provenance: commonPractice,
+	lesson: 'surface-preparation#nozzle-compressor-carries',
+	breaks: { wrong: ['flaking'] },
+	outcome: {
+		en: 'The gauge sags after the first parts, the rest of the rack is under-blasted and the film lets go there.',
+		es: 'El manómetro baja después de las primeras piezas; el resto queda mal granallado y ahí se suelta la película.'
+	},
+	evidence: {
+		en: 'Read the gauge at the nozzle after a minute of steady blasting, and try the bore with a drill shank.',
+		es: 'Lea el manómetro en la boquilla tras un minuto de granallar seguido, y mida el diámetro con una broca.'
+	},
+	field: 'blast-nozzle',
+	applies: (seen) =>
+		seen.job.bench.compressor !== undefined && !!seen.job.bench.nozzles?.length && toBlast(seen),
+	expects(seen) {
+		const delivery = fromJob('bench.compressor', 'flow', seen.job.bench.compressor!, {
+			en: 'Free air the compressor delivers',
+			es: 'Aire libre que entrega el compresor'
+		});
+		const all = nozzleNeeds(seen);
+		const carried = all.filter(({ needs }) => needs.value <= delivery.value).map(({ nozzle }) => nozzle);
+		return {
+			kind: 'one-of',
+			options: carried.length ? carried : ['none'],
+			because: [delivery, ...all.map(({ needs }) => needs)]
+		};
+	}
+} satisfies Rule;
