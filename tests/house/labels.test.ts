@@ -58,6 +58,7 @@ const REASONS: Readonly<Record<string, string>> = {
 	'In training again': 'what the person is in until there is a signature',
 	'Ready to be signed': 'all parts are there and nobody has signed yet',
 	'Continuity lapsed': 'continuity is the word of welder and tester standards',
+	'Bench card': 'the plan of one job, printed to lie on the bench',
 	Cost: 'third severity: nobody hurt, nothing spoilt, money lost',
 	'In the window': 'window is the trade’s word for a permitted range',
 	'Amber: just outside': 'amber as on a traffic signal, said in words too',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { RULES, UNITS, type Dimension } from '$lib/engine';
+import { LESSONS } from '$lib/lessons';
 import { filesUnder, textOf } from './files';
 
 const LANGS = ['en', 'es'] as const;
@@ -75,4 +76,24 @@ test.each(every)('%s/%s warns with all four parts of a warning', (folder, lang) 
 		expect(attributes).toMatch(
 			/signal="(danger|warning|caution|notice)"[\s\S]*hazard="[\s\S]*consequence="[\s\S]*avoid="/
 		);
+});
+
+/** Ids of the sums in the order they stand in a lesson. */
+const sumsIn = (folder: string, lang: string) =>
+	[...lessonText(folder, lang).matchAll(/<BenchSum\s+id="([^"]*)"/g)].map(([, id]) => id!);
+
+test('lessons work out at least twenty sums', () => {
+	expect(folders.flatMap((folder) => sumsIn(folder, 'en')).length).toBeGreaterThanOrEqual(20);
+});
+
+test.each(folders)('%s works out the same sums in both languages, each that it declares once', (folder) => {
+	expect(sumsIn(folder, 'es')).toEqual(sumsIn(folder, 'en'));
+	const declared = LESSONS.find((lesson) => lesson.folder === folder)!.sums.map(({ id }) => id);
+	expect(sumsIn(folder, 'en').toSorted()).toEqual(declared.toSorted());
+});
+
+test('a sum asks in words: its numbers are given with their units below', () => {
+	const asked = LESSONS.flatMap(({ sums }) => sums.flatMap(({ asks }) => [asks.en, asks.es]));
+	expect(asked.filter((text) => text.match(MEASURED))).toEqual([]);
+	expect(asked.filter((text) => !/[.?:]$/.test(text))).toEqual([]);
 });

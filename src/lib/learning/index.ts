@@ -1,6 +1,7 @@
 export { arrowWindows } from './arrow-windows';
 export { arrows, type Act, type Actor, type Arrow, type WindowId } from './certification-arrows';
 export { addDays, addMonths, daysBetween, isIsoDate, type IsoDate } from './calendar';
+export { cardScope } from './card-scope';
 export { certificationStates, type CertificationState } from './certification-state';
 export { cleanRunFor } from './clean-run';
 export { competencies, safety, type AreaId, type CompetencyId } from './competency';

@@ -40,7 +40,7 @@ type Asked = PracticalPlan['readings'][number];
 /** The readings of a film as taken, the means of its spots and their mean, each held against its own limits. */
 function filmEntries({ held, dimension }: Asked, spots: readonly (readonly number[])[]): PracticalEntry[] {
 	const unit = SI_UNITS[dimension];
-	const means = spots.map((spot) => exact(sampleMean(spot)));
+	const means = spots.map((spot) => exact(sampleMean.at({ values: spot })));
 	const { least, most } = held;
 	return [
 		{ reading: 'film-raw', unit, values: spots.flat(), least: null, most: null },
@@ -51,7 +51,7 @@ function filmEntries({ held, dimension }: Asked, spots: readonly (readonly numbe
 			least: least === null ? null : exact(spotLimits.lowest.at({ specified: least as Metre })),
 			most: most === null ? null : exact(spotLimits.highest.at({ specified: most as Metre }))
 		},
-		{ reading: 'film-mean', unit, values: [exact(sampleMean(means))], least, most }
+		{ reading: 'film-mean', unit, values: [exact(sampleMean.at({ values: means }))], least, most }
 	];
 }
 

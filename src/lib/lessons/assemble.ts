@@ -3,11 +3,14 @@ import type { LessonCheck } from './check';
 import { readFrontMatter, type FrontMatter } from './front-matter';
 import type { Lesson } from './lesson';
 import { namedIn } from './named-in';
+import type { LessonSum } from './sum';
 
-/** What lies in content/, by path: front matter of the texts, checks of the lessons, and the files themselves. */
+/** What lies in content/, by path: front matter of the texts, checks and sums of the lessons, and the files themselves. */
 export type ContentFiles = {
 	readonly texts: Readonly<Record<string, unknown>>;
 	readonly checks: Readonly<Record<string, readonly LessonCheck[]>>;
+	/** A lesson may do without. */
+	readonly sums: Readonly<Record<string, readonly LessonSum[]>>;
 	/** Texts and drawings as they are written. */
 	readonly sources: Readonly<Record<string, string>>;
 };
@@ -18,23 +21,27 @@ function twice(values: readonly string[]): string | undefined {
 	return values.find((value, at) => values.indexOf(value) !== at);
 }
 
-function lessonIn(folder: string, slug: string, { texts, checks: allChecks, sources }: ContentFiles): Lesson {
+function lessonIn(folder: string, slug: string, files: ContentFiles): Lesson {
+	const { texts, sources } = files;
 	const [en, es] = LANGS.map((lang) => {
 		const path = `/content/${folder}/${lang}.md`;
 		return readFrontMatter(path, texts[path]);
 	});
-	const checks = allChecks[`/content/${folder}/checks.ts`];
+	const checks = files.checks[`/content/${folder}/checks.ts`];
+	const sums = files.sums[`/content/${folder}/sums.ts`] ?? [];
 	if (!en || !es || !checks?.length) throw new TypeError(`content/${folder} has no checks`);
 	if (en.station !== es.station || en.version !== es.version)
 		throw new TypeError(`content/${folder}: station and version differ between the languages`);
-	const repeated = twice(checks.map(({ id }) => id));
-	if (repeated) throw new TypeError(`content/${folder}/checks.ts: two checks called '${repeated}'`);
+	for (const [what, listed] of Object.entries({ checks, sums })) {
+		const repeated = twice(listed.map(({ id }) => id));
+		if (repeated) throw new TypeError(`content/${folder}/${what}.ts: two ${what} called '${repeated}'`);
+	}
 	const written = Object.entries(sources).flatMap(([path, text]) =>
 		path.startsWith(`/content/${folder}/`) ? [text] : []
 	);
 	const head = ({ title, aim }: FrontMatter) => ({ title, aim });
 	return {
-		...{ slug, folder, station: en.station, version: en.version, checks },
+		...{ slug, folder, station: en.station, version: en.version, checks, sums },
 		head: { en: head(en), es: head(es) },
 		names: namedIn(written)
 	};

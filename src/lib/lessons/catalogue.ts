@@ -1,5 +1,6 @@
 import { assemble } from './assemble';
 import type { LessonCheck } from './check';
+import type { LessonSum } from './sum';
 
 /** Every lesson, in the order of the work. */
 export const LESSONS = assemble({
@@ -9,7 +10,11 @@ export const LESSONS = assemble({
 		query: '?raw',
 		import: 'default'
 	}),
-	checks: import.meta.glob<readonly LessonCheck[]>('/content/*/checks.ts', { eager: true, import: 'default' })
+	checks: import.meta.glob<readonly LessonCheck[]>('/content/*/checks.ts', {
+		eager: true,
+		import: 'default'
+	}),
+	sums: import.meta.glob<readonly LessonSum[]>('/content/*/sums.ts', { eager: true, import: 'default' })
 });
 
 /** The lesson at that address, if there is one. */

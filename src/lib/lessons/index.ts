@@ -4,6 +4,7 @@ export { LESSONS, lessonAt, neighbours } from './catalogue';
 export type { FieldCheck, LessonCheck, ReasonCheck } from './check';
 export type { CheckResult } from './check-view';
 export type { Lesson } from './lesson';
-export type { CheckView, LessonView } from './lesson-view';
+export type { CheckView, LessonView, SumView } from './lesson-view';
 export { answeredView, lessonView } from './page-view';
 export { askable, exampleOf, shopExamples } from './shop-examples';
+export type { LessonSum } from './sum';

@@ -66,11 +66,37 @@ export type DefectView = {
 	readonly provenance: ProvenanceView;
 };
 
+/** A number of a sum; without provenance it was invented for it. */
+export type SumRow = { readonly label: string; readonly value: string; readonly provenance?: ProvenanceView };
+
+/** One line of working in a sum. */
+export type SumStep = {
+	/** What comes in here for the first time. */
+	readonly given: readonly SumRow[];
+	/** Whether the step also leans on what stands above it. */
+	readonly asAbove: boolean;
+	/** Where the formula comes in for the first time. */
+	readonly equation?: string;
+	readonly result: SumRow;
+};
+
+/** A calculation worked out in a lesson, in the reader's language and units. */
+export type SumView = {
+	readonly id: string;
+	readonly asks: string;
+	readonly steps: readonly SumStep[];
+	/** Within which limits the formulas take each number. */
+	readonly holds: readonly { readonly label: string; readonly window: string }[];
+	/** What follows at the bench. */
+	readonly so?: string;
+};
+
 /** Everything the blocks of one lesson need, as plain data. */
 export type LessonView = {
 	readonly lang: Lang;
 	readonly rules: Readonly<Record<string, RuleView>>;
 	readonly checks: Readonly<Record<string, CheckView>>;
+	readonly sums: Readonly<Record<string, SumView>>;
 	/** The catalogue, in the lesson that teaches it; empty in the others. */
 	readonly defects: Readonly<Record<string, DefectView>>;
 };

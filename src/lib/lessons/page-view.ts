@@ -7,6 +7,7 @@ import type { Lesson } from './lesson';
 import type { CheckView, LessonView } from './lesson-view';
 import { ruleView } from './rule-view';
 import { exampleOf, shopExamples } from './shop-examples';
+import { sumView } from './sum-view';
 
 /** The lesson that shows the catalogue of defects; the others are not sent it. */
 const CATALOGUE_IN = 'defects';
@@ -41,6 +42,7 @@ export function lessonView(
 				checkView(check, exampleOf(check, shop), UNANSWERED, settled.includes(check.id), reader)
 			])
 		),
+		sums: Object.fromEntries(lesson.sums.map((sum) => [sum.id, sumView(sum, shop, reader)])),
 		defects: lesson.slug === CATALOGUE_IN ? defectViews(reader.lang) : {}
 	};
 }

@@ -9,7 +9,7 @@ const SHOWN = 4;
 /** Two expectations of one rule with the same key read the same. */
 function key({ expectation }: RuleExample): string {
 	const window = limits(expectation);
-	return window ? `${window.min} ${window.max}` : JSON.stringify(expectation);
+	return window ? `${window.min} ${window.max}` : JSON.stringify({ ...expectation, because: undefined });
 }
 
 /** The first example of each different expectation. */

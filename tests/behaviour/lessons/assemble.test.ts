@@ -1,13 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { assemble, type ContentFiles } from '../../../src/lib/lessons/assemble';
 import { readFrontMatter } from '../../../src/lib/lessons/front-matter';
-import { LESSONS, neighbours } from '$lib/lessons';
+import { given, ratio } from '$lib/engine';
+import { LESSONS, neighbours, type LessonSum } from '$lib/lessons';
 
 const head = { title: 'Mixing', aim: 'You can mix.', station: 'mixing', version: 1 };
 const check = { id: 'one', rule: 'stir-time', kind: 'field' } as const;
+const sum: LessonSum = {
+	id: 'hardener',
+	asks: { en: 'How much?', es: '¿Cuánto?' },
+	work: () => given('ratio', ratio(4), { en: 'Ratio', es: 'Relación' })
+};
 const files = (over: Partial<ContentFiles> = {}): ContentFiles => ({
 	texts: { '/content/50-mixing/en.md': head, '/content/50-mixing/es.md': { ...head, title: 'Mezcla' } },
 	checks: { '/content/50-mixing/checks.ts': [check] },
+	sums: { '/content/50-mixing/sums.ts': [sum] },
 	sources: {
 		'/content/50-mixing/en.md': '<Limit rule="stir-time" example="steel-plates" />',
 		'/content/60-spraying/en.md': '<Limit rule="gun-speed" />'
@@ -38,7 +45,8 @@ describe('content', () => {
 	test('becomes a lesson with both heads and its checks', () => {
 		expect(assemble(files())).toEqual([
 			{
-				...{ slug: 'mixing', folder: '50-mixing', station: 'mixing', version: 1, checks: [check] },
+				...{ slug: 'mixing', folder: '50-mixing', station: 'mixing', version: 1 },
+				...{ checks: [check], sums: [sum] },
 				names: { rules: ['stir-time'], examples: ['steel-plates'] },
 				head: { en: { title: 'Mixing', aim: head.aim }, es: { title: 'Mezcla', aim: head.aim } }
 			}
@@ -52,6 +60,11 @@ describe('content', () => {
 			'with two checks of one name',
 			files({ checks: { '/content/50-mixing/checks.ts': [check, check] } }),
 			/'one'/
+		],
+		[
+			'with two sums of one name',
+			files({ sums: { '/content/50-mixing/sums.ts': [sum, sum] } }),
+			/'hardener'/
 		],
 		['whose versions differ', texts({ '/content/50-mixing/es.md': { ...head, version: 2 } }), /version/],
 		['in a folder without number', texts({ '/content/mixing/en.md': head }), /NN-slug/],

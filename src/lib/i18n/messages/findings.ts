@@ -17,7 +17,8 @@ const en = {
 		shop: 'value set by this shop',
 		'data-sheet': 'the coating’s data sheet',
 		customer: 'the customer’s order',
-		arithmetic: 'arithmetic'
+		arithmetic: 'arithmetic',
+		example: 'invented for this example'
 	},
 	read: (what: string) => `read in ${what}`,
 	memory: 'from memory, not checked against a text',
@@ -43,7 +44,8 @@ const es = {
 		shop: 'valor fijado por este taller',
 		'data-sheet': 'la hoja técnica del recubrimiento',
 		customer: 'el pedido del cliente',
-		arithmetic: 'aritmética'
+		arithmetic: 'aritmética',
+		example: 'inventado para este ejemplo'
 	},
 	read: (what: string) => `leído en ${what}`,
 	memory: 'de memoria, sin cotejar con un texto',

@@ -26,6 +26,9 @@ const en = {
 
 	rulesInto: 'Rules that lead to it when broken',
 	example: 'Worked example, invented numbers',
+	sum: 'Worked sum, numbers without a source are invented',
+	asAbove: 'The rest as above.',
+	holds: 'Within what this holds',
 	check: 'Check',
 	job: (name: string) => `The job: ${name}`,
 	sheet: 'Data sheet',
@@ -75,6 +78,9 @@ const es = {
 
 	rulesInto: 'Reglas que llevan a esto si se rompen',
 	example: 'Ejemplo resuelto, números inventados',
+	sum: 'Cálculo resuelto, números sin fuente inventados',
+	asAbove: 'Lo demás, como arriba.',
+	holds: 'Entre qué límites vale esto',
 	check: 'Verificación',
 	job: (name: string) => `El trabajo: ${name}`,
 	sheet: 'Hoja técnica',

@@ -1,5 +1,5 @@
 import { createContext } from 'svelte';
-import type { CheckView, DefectView, LessonView, RuleView } from '../lesson-view';
+import type { CheckView, DefectView, LessonView, RuleView, SumView } from '../lesson-view';
 
 const [get, set] = createContext<() => LessonView>();
 
@@ -21,6 +21,13 @@ export function checkIn({ checks }: LessonView, id: string): CheckView {
 	const check = checks[id];
 	if (!check) throw new RangeError(`lesson: no check '${id}' in its checks.ts`);
 	return check;
+}
+
+/** A sum of the lesson. Throws for an unknown id. */
+export function sumIn({ sums }: LessonView, id: string): SumView {
+	const sum = sums[id];
+	if (!sum) throw new RangeError(`lesson: no sum '${id}' in its sums.ts`);
+	return sum;
 }
 
 /** A defect of the catalogue. Throws for an unknown id, and in a lesson that is not given the catalogue. */

@@ -2,6 +2,7 @@
  * What a lesson's Markdown may embed, and the page that shows it needs. No engine code: everything comes as plain data
  * through the context. A lesson begins with `<script>import { … } from '$lib/lessons/blocks';</script>`.
  */
+export { default as BenchSum } from './BenchSum.svelte';
 export { default as CautionBlock } from './CautionBlock.svelte';
 export { default as Check } from './Check.svelte';
 export { default as DefectList } from './DefectList.svelte';
