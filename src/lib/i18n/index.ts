@@ -16,6 +16,7 @@ export { requests } from './messages/requests';
 export { setup } from './messages/setup';
 export { signIn } from './messages/sign-in';
 export { expectations } from './messages/expectations';
+export { benchCard } from './messages/bench-card';
 export { ticket } from './messages/ticket';
 export { sheets } from './messages/sheets';
 export { practice } from './messages/practice';

@@ -1,6 +1,12 @@
 export { act, type Command } from './act';
 export { announce } from './announce';
 export { openApp, type App, type AppParts } from './app';
+export { cardAccess } from './bench-card/access';
+export { openBenchCard, workOut } from './bench-card/bench-card';
+export type { BenchCard } from './bench-card/card-view';
+export type { FactView, JobFormView } from './bench-card/form-view';
+export type { CardLine } from './bench-card/line-view';
+export type { CardRefusal } from './bench-card/refusal-view';
 export { checkSecret } from './check-secret';
 export { closedBook } from './closed-book';
 export { crewAtTheDoor, type AtTheDoor } from './crew-at-the-door';

@@ -15,6 +15,7 @@ export { default as QuantityField } from './QuantityField.svelte';
 export { default as Rack } from './Rack.svelte';
 export { default as SafetyNote } from './SafetyNote.svelte';
 export { default as SecretField } from './SecretField.svelte';
+export { default as SelectField } from './SelectField.svelte';
 export { default as SetupField } from './SetupField.svelte';
 export { default as ShopHead } from './ShopHead.svelte';
 export { default as SkillPanel } from './SkillPanel.svelte';

@@ -8,6 +8,7 @@ const SHOWN_TO: Record<Screen, readonly string[]> = {
 	lessons: ['trainee', 'supervisor', 'lead'],
 	practice: ['trainee', 'supervisor', 'lead'],
 	proving: ['trainee', 'supervisor', 'lead'],
+	'bench-card': ['trainee', 'supervisor', 'lead'],
 	rules: ['anyone'],
 	crew: ['supervisor', 'lead'],
 	incidents: ['supervisor', 'lead', 'auditor'],

@@ -1,3 +1,4 @@
+import { benchJob } from './bench-job';
 import type { Stock } from './stock';
 
 /** What a person would type into a form so that it is taken, beyond what the page has put there already. */
@@ -10,6 +11,7 @@ const day = (ahead: number) => new Date(Date.now() + ahead * 86_400_000).toISOSt
  * refused is refused for that one entry; at the end the forms are sent as they are, and every one has to be taken.
  */
 export const filledIn = (stock: Stock): Readonly<Record<string, FilledIn>> => ({
+	'bench-card ?/default': benchJob(stock.sheet, day(0)),
 	'practice ?/default': { breadth: '2' },
 	'proving ?/default': { competency: 'intake' },
 	'incidents/new ?/default': { job: 'J-2001', person: 'demo-aprendiz', coating: stock.sheet, air: '21 °C' },
@@ -41,4 +43,9 @@ export const filledIn = (stock: Stock): Readonly<Record<string, FilledIn>> => ({
 export const NOT_YET: Readonly<Record<string, string>> = {
 	'people/[person]/practical/[competency] ?/default':
 		'the demo crew began training just now, so no work can have been watched since'
+};
+
+/** Forms that are right and enter nothing: what they ask for is the answer itself. */
+export const ANSWERED: Readonly<Record<string, string>> = {
+	'bench-card ?/default': 'the card is the answer, and a card is no record'
 };

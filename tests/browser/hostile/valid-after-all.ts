@@ -25,6 +25,7 @@ const UNKNOWN = 'what nobody wrote down stays empty';
 const LATER = 'what a shop decides may begin on any later day';
 const ASKED = 'an answer may be left out, and 85 psi is one where a pressure is asked for';
 
+const CARD = 'bench-card ?/default';
 const EDIT = 'shop/sheets/[sheet]/edit ?/default';
 
 /** What looks hostile and is right after all, field by field. Anything not listed has to be refused. */
@@ -51,6 +52,21 @@ const VALID: readonly Valid[] = [
 		fields: ['cap-pressure'],
 		values: ['pressure'],
 		why: 'it is a pressure'
+	},
+	{ at: CARD, fields: /^(ticket|customer|shelf\.lot|parts\.0\.name)$/, values: TEXT, why: FREE_TEXT },
+	{
+		at: CARD,
+		fields:
+			/^(film\.m..|writtenCap|parts\.0\.tempered|blastedAgo|residueLoops|readings\..|shelf\.leftOverAge|bench\.(compressor|strainers))$/,
+		values: NOTHING,
+		why: UNKNOWN
+	},
+	{ at: CARD, fields: ['bench.handlePressure'], values: ['pressure'], why: 'it is a pressure' },
+	{
+		at: CARD,
+		fields: ['shelf.expires', 'shelf.hardenerExpires'],
+		values: ['last day of all'],
+		why: 'a can may keep for long'
 	},
 	{ at: 'practice/[attempt] ?/check', fields: ANY, values: ['blanks', 'pressure'], why: ASKED },
 	{ at: 'practice/[attempt] ?/next', fields: ANY, values: ['blanks', 'pressure'], why: ASKED },

@@ -108,6 +108,7 @@ test('no page holds the keyboard, and every stop is seen', async ({ page }) => {
 		'/lessons/curing',
 		'/people/demo-trainee',
 		'/incidents/new?defect=pinpoint-rust',
+		'/bench-card',
 		'/record',
 		'/shop/people/new',
 		'/shop/values/gear'

@@ -9,6 +9,7 @@ const value = Object.keys(SHOP_VALUES)[0]!;
 export function shopVisits(shop: FilledShop): Readonly<Record<string, readonly Visit[]>> {
 	const person = `/people/${shop.person}`;
 	return {
+		'/bench-card': [...visit('lead', '/bench-card'), ...visit('trainee', '/bench-card')],
 		'/closed-book': visit('proving', '/closed-book'),
 		'/crew': [...visit('lead', '/crew'), ...visit('auditor', '/crew')],
 		'/incidents': visit('lead', '/incidents'),

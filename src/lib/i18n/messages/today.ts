@@ -22,6 +22,7 @@ const en = {
 	},
 	scope:
 		'This sheet says what the shop has signed for. It does not replace the safety data sheet, the law or your lead.',
+	benchCard: 'Work out a job: bench card',
 	panels: 'Your skill panels',
 	safety: 'Safety gate',
 	safetyMeans: 'What the gate shows and what it does not',
@@ -92,6 +93,7 @@ const es = {
 	},
 	scope:
 		'Esta hoja dice qué ha firmado el taller. No reemplaza la hoja de datos de seguridad, la ley ni a su responsable.',
+	benchCard: 'Resolver un trabajo: tarjeta de puesto',
 	panels: 'Sus paneles de habilidad',
 	safety: 'Filtro de seguridad',
 	safetyMeans: 'Qué muestra el filtro y qué no',

@@ -1,5 +1,5 @@
 import type { RequestEvent } from '@sveltejs/kit';
-import { field, grade, type Competency, type Finding } from '$lib/engine';
+import { breached, field, type Breached, type Competency } from '$lib/engine';
 import { handInDrill, type Drill, type HandInDrill, type Json } from '$lib/records';
 import { act } from '../act';
 import { requirePerson } from '../guard';
@@ -7,7 +7,7 @@ import { answersIn } from '../practice/answers';
 import { dropProving, type ProvingDraft } from './draft';
 import { askedOf, expectedOf } from './issued';
 
-const ids = (findings: readonly Finding[]) => [...new Set(findings.map(({ rule }) => rule))];
+const ids = (broken: readonly Breached[]) => [...new Set(broken.map(({ demand }) => demand.rule))];
 
 /**
  * A drill is right when every asked field of its competency is in its green window and no safety stop occurred:
@@ -15,13 +15,14 @@ const ids = (findings: readonly Finding[]) => [...new Set(findings.map(({ rule }
  */
 export function judge(drill: Pick<Drill, 'asked' | 'expected'>, competency: Competency, draft: ProvingDraft) {
 	const answers = answersIn(draft);
-	const { breaches, safetyStops } = grade(expectedOf(drill), answers, askedOf(drill));
-	const own = breaches.filter((breach) => field(breach.field).competency === competency);
+	const broken = breached(expectedOf(drill), answers, askedOf(drill));
+	const safetyStops = broken.filter(({ demand }) => demand.severity === 'safety-stop');
+	const own = broken.filter((one) => field(one.field).competency === competency);
 	return {
 		answers,
 		right: own.length === 0 && safetyStops.length === 0,
 		safetyMisses: ids(safetyStops),
-		findings: ids(breaches)
+		findings: ids(broken)
 	};
 }
 

@@ -9,12 +9,12 @@ export type ReadValues =
 
 /**
  * Reads several readings typed into one line, parted by semicolons: `18; 19; 21 µm`. A unit typed once holds for the
- * whole line; without any, the one printed beside the line does. Values in SI; an empty line has none.
+ * whole line; without any, the one printed beside the line does, if there is one. Values in SI; an empty line has none.
  */
 export function readValues(
 	typed: string,
 	dimension: Dimension,
-	{ lang, fallbackUnit }: { readonly lang: Lang; readonly fallbackUnit: string }
+	{ lang, fallbackUnit }: { readonly lang: Lang; readonly fallbackUnit?: string }
 ): ReadValues {
 	const parts = typed
 		.split(/[;\n]/)
@@ -27,7 +27,7 @@ export function readValues(
 	for (const [at, part] of parts.entries()) {
 		const first = alone[at]!;
 		const read =
-			!first.ok && first.problem.code === 'missing-unit'
+			!first.ok && first.problem.code === 'missing-unit' && unit !== undefined
 				? parseQuantity(part, dimension, { lang, fallbackUnit: unit })
 				: first;
 		if (!read.ok) return { ok: false, problem: read.problem };

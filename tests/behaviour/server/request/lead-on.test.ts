@@ -28,9 +28,9 @@ describe('before there is a shop', () => {
 
 describe('the book', () => {
 	it('is rules, lessons, practice and bench card, whatever is below them', () => {
-		for (const route of ['rules', 'rules/[id]', 'lessons/[...slug]', 'practice', 'bench'])
+		for (const route of ['rules', 'rules/[id]', 'lessons/[...slug]', 'practice', 'bench-card'])
 			expect(isBook(`/[lang=lang]/${route}`), route).toBe(true);
-		for (const route of ['proving', 'today', 'shop/sheets', 'sign-in', 'benches'])
+		for (const route of ['proving', 'today', 'shop/sheets', 'sign-in', 'bench-cards'])
 			expect(isBook(`/[lang=lang]/${route}`), route).toBe(false);
 		expect(isBook(null)).toBe(false);
 	});
