@@ -1,4 +1,4 @@
-import { ruleById, field, type RuleExample } from '$lib/engine';
+import { ruleById, field, type RuleExample, type Shop } from '$lib/engine';
 import { say } from '$lib/i18n';
 import { fieldView, sheetView, ticketView, type Entry, type Reader } from '$lib/paper';
 import type { FieldView, FindingView } from '$lib/ui';
@@ -31,11 +31,11 @@ const setUpField = (check: FieldCheck, { entry }: CheckResult, reader: Reader): 
 	id: `check-${check.id}-field`
 });
 
-function jobOf({ name, job, sheet }: RuleExample, reader: Reader): NonNullable<CheckView['job']> {
+function jobOf({ name, job, sheet }: RuleExample, shop: Shop, reader: Reader): NonNullable<CheckView['job']> {
 	const { title, lang, rows } = sheetView(sheet, job.on, reader);
 	return {
 		name: say(name, reader.lang),
-		ticket: ticketView(job, sheet, reader),
+		ticket: ticketView(job, shop, reader),
 		sheet: { title, lang, rows }
 	};
 }
@@ -49,6 +49,7 @@ export function checkView(
 	example: RuleExample | undefined,
 	result: CheckResult,
 	settled: boolean,
+	shop: Shop,
 	reader: Reader
 ): CheckView {
 	const { lang } = reader;
@@ -73,7 +74,7 @@ export function checkView(
 	return {
 		...view,
 		question: say(field(rule.field).label, lang),
-		...(example ? { job: jobOf(example, reader) } : {}),
+		...(example ? { job: jobOf(example, shop, reader) } : {}),
 		field: example ? setUpField(check, result, reader) : null
 	};
 }

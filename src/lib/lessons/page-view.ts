@@ -18,7 +18,7 @@ export const answeredView = (
 	result: CheckResult,
 	shop: Shop,
 	reader: Reader
-): CheckView => checkView(check, exampleOf(check, shop), result, false, reader);
+): CheckView => checkView(check, exampleOf(check, shop), result, false, shop, reader);
 
 /**
  * Everything the blocks of a lesson show, worked out for this shop and this reader.
@@ -39,7 +39,7 @@ export function lessonView(
 		checks: Object.fromEntries(
 			lesson.checks.map((check) => [
 				check.id,
-				checkView(check, exampleOf(check, shop), UNANSWERED, settled.includes(check.id), reader)
+				checkView(check, exampleOf(check, shop), UNANSWERED, settled.includes(check.id), shop, reader)
 			])
 		),
 		sums: Object.fromEntries(lesson.sums.map((sum) => [sum.id, sumView(sum, shop, reader)])),

@@ -37,7 +37,7 @@ const typedIn = (answers: Answers, reader: Reader): Answers =>
 
 /** The job as somebody reads it off the ticket: numbers rounded to what is printed. */
 const asRead = (job: Job, reader: Reader) => {
-	const view = ticketView(job, shop.sheets[job.coating]!, reader);
+	const view = ticketView(job, shop, reader);
 	const rows = (from: typeof view.head) =>
 		new Map(from.map(({ label, value }) => [label, value.replaceAll('\u00a0', ' ')]));
 	const sections = new Map(view.sections.map((section) => [section.title, rows(section.rows)]));

@@ -1,4 +1,5 @@
-import { BLOTTERS, BREATHING, CABINETS, HARDENER_STATES, MEDIA, NOZZLES, type Job } from '$lib/engine';
+import { BLOTTERS, BREATHING, CABINETS, HARDENER_STATES, MEDIA, type Job, type Shop } from '$lib/engine';
+import { nozzleChart } from './nozzle-chart';
 import type { Row, TicketWords } from './words';
 
 /** Readings of the day, and what was done to the parts before. */
@@ -35,27 +36,28 @@ export const shelfRows = ({ shelf }: Job, { words, row, date, quantity, name }: 
 ];
 
 /** The equipment of the day. */
-export const benchRows = (
-	{ bench }: Job,
-	{ words, row, wide, quantity, engraved, name, names }: TicketWords
-): Row[] => [
-	wide(words.media, names(MEDIA, bench.media)),
-	row(words.cabinet, name(CABINETS, bench.cabinet)),
-	...(bench.compressor === undefined
-		? []
-		: [row(words.compressor, engraved(bench.compressor, 'flow', 'm³/h'))]),
-	...(bench.nozzles === undefined ? [] : [wide(words.nozzles, names(NOZZLES, bench.nozzles))]),
-	row(words.blotter, name(BLOTTERS, bench.blotter)),
-	wide(words.strainers, bench.strainers.map((opening) => quantity(opening, 'length')).join(', ')),
-	row(words.handle, quantity(bench.handlePressure, 'pressure')),
-	row(words.gauge, bench.gauge),
-	row(words.oven, bench.ovenUnit),
-	row(words.ovenVolume, quantity(bench.ovenVolume, 'volume')),
-	row(words.ovenLimit, engraved(bench.ovenSolventLimit, 'volume', 'mL')),
-	row(words.booth, quantity(bench.boothSpeed, 'speed')),
-	wide(words.breathing, names(BREATHING, bench.breathing)),
-	row(words.clearance, quantity(bench.clearance, 'duration'))
-];
+export function benchRows(job: Job, shop: Shop, pen: TicketWords): Row[] {
+	const { bench } = job;
+	const { words, row, wide, quantity, engraved, name, names } = pen;
+	return [
+		wide(words.media, names(MEDIA, bench.media)),
+		row(words.cabinet, name(CABINETS, bench.cabinet)),
+		...(bench.compressor === undefined
+			? []
+			: [row(words.compressor, engraved(bench.compressor, 'flow', 'm³/h'))]),
+		...(bench.nozzles === undefined ? [] : [wide(words.nozzles, nozzleChart(job, shop, pen))]),
+		row(words.blotter, name(BLOTTERS, bench.blotter)),
+		wide(words.strainers, bench.strainers.map((opening) => quantity(opening, 'length')).join(', ')),
+		row(words.handle, quantity(bench.handlePressure, 'pressure')),
+		row(words.gauge, bench.gauge),
+		row(words.oven, bench.ovenUnit),
+		row(words.ovenVolume, quantity(bench.ovenVolume, 'volume')),
+		row(words.ovenLimit, engraved(bench.ovenSolventLimit, 'volume', 'mL')),
+		row(words.booth, quantity(bench.boothSpeed, 'speed')),
+		wide(words.breathing, names(BREATHING, bench.breathing)),
+		row(words.clearance, quantity(bench.clearance, 'duration'))
+	];
+}
 
 /** The person at the gun, as far as protection depends on it. */
 export const wearerRows = ({ wearer }: Job, { words, row }: TicketWords): Row[] => [

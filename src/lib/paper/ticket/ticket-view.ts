@@ -1,4 +1,4 @@
-import { FILM_BASES, type DataSheet, type Job } from '$lib/engine';
+import { FILM_BASES, type Job, type Shop } from '$lib/engine';
 import { windowText } from '../quantity-text';
 import type { Reader } from '../reader';
 import { benchRows, shelfRows, wearerRows, weatherRows } from './day-rows';
@@ -11,8 +11,10 @@ export type TicketView = {
 	readonly sections: readonly { readonly title: string; readonly rows: readonly Row[] }[];
 };
 
-/** A job ticket in words: everything on it, nothing about what is right. */
-export function ticketView(job: Job, sheet: DataSheet, reader: Reader): TicketView {
+/** A job ticket in words: everything on it, nothing about what is right. The shop has a data sheet for its coating. */
+export function ticketView(job: Job, shop: Shop, reader: Reader): TicketView {
+	const sheet = shop.sheets[job.coating];
+	if (!sheet) throw new RangeError(`ticket: the shop has no data sheet ${job.coating}`);
 	const pen = wordsFor(reader);
 	const { words, row, wide, date, quantity, name } = pen;
 	const film = job.film
@@ -35,7 +37,7 @@ export function ticketView(job: Job, sheet: DataSheet, reader: Reader): TicketVi
 			})),
 			{ title: words.weather, rows: weatherRows(job, pen) },
 			{ title: words.shelf, rows: shelfRows(job, pen) },
-			{ title: words.equipment, rows: benchRows(job, pen) },
+			{ title: words.equipment, rows: benchRows(job, shop, pen) },
 			{ title: words.person, rows: wearerRows(job, pen) }
 		]
 	};

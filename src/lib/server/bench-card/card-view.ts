@@ -80,7 +80,7 @@ export function cardView(app: App, { job, sheet, plan, inForce, access, person }
 	const lines = stations.flatMap(({ safety: first, lines: rest }) => [...first, ...rest]);
 	const cautions = cautionsOf(shown, lines, sheet, reader);
 	return {
-		ticket: ticketView(job, sheet, reader),
+		ticket: ticketView(job, inForce.shop, reader),
 		title: words.titled(job.ticket),
 		parts: format.list(
 			job.parts.map(({ count, name }) => words.counted(count, say(name, lang))),

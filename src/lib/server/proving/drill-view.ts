@@ -24,12 +24,13 @@ export function drillView(event: RequestEvent, drill: Drill) {
 	const { app } = event.locals;
 	const reader = readerOf(event);
 	const { job, given } = ticketOf(drill);
-	const sheet = shopInForce(app, job.on).shop.sheets[job.coating];
+	const { shop } = shopInForce(app, job.on);
+	const sheet = shop.sheets[job.coating];
 	if (!sheet) throw new Error(`the sheet ${job.coating} of drill ${drill.drill} is gone`);
 	const draft = provingDraft(app, drill.person, drill.drill);
 	const filledIn = Object.keys(given) as FieldId[];
 	return {
-		ticket: ticketView(job, sheet, reader),
+		ticket: ticketView(job, shop, reader),
 		sheet: sheetView(sheet, job.on, reader),
 		given: STATIONS.map((station) => ({
 			station: say(STATION_NAMES[station], reader.lang),

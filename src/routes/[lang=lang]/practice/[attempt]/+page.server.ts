@@ -37,7 +37,7 @@ export const load: PageServerLoad = (event) => {
 	const sheet = shop.sheets[draft.job.coating];
 	if (!sheet) throw new Error(`the sheet ${draft.job.coating} of a practice ticket is gone`);
 	return {
-		ticket: ticketView(draft.job, sheet, reader),
+		ticket: ticketView(draft.job, shop, reader),
 		sheet: sheetView(sheet, draft.job.on, reader),
 		station: draft.handedIn ? null : stationView(draft, reader),
 		outcome: draft.handedIn ? outcomeView(draft, reader) : null,
