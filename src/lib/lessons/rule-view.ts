@@ -39,7 +39,6 @@ export function ruleView(
 	const shown = differing(examples);
 	const called = named.flatMap((example) => examples.find((one) => one.id === example) ?? []);
 	const [main, ...rest] = shown[0] ? derivationsOf(shown[0].expectation, reader) : [];
-	const provenance = provenanceView(rule.provenance);
 	return {
 		id,
 		title: say(rule.title, lang),
@@ -49,7 +48,6 @@ export function ruleView(
 		lines: shown.map(line),
 		on: Object.fromEntries(called.map((example) => [example.id, line(example)])),
 		...(main ? { derivation: { ...main, from: [...(main.from ?? []), ...rest] } } : {}),
-		// only numbers stand among the shop values
-		provenance: { ...provenance, editable: provenance.editable && main !== undefined }
+		provenance: provenanceView(rule.provenance)
 	};
 }

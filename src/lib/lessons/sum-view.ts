@@ -32,11 +32,7 @@ function grouped<T>(all: readonly T[], by: (one: T) => unknown): readonly (reado
 const key = (one: Traced): unknown =>
 	one.origin.kind === 'shop-value' ? `${one.origin.id} ${one.value}` : one;
 
-/** Only a shop value is the lead's to change, though others rest on the practice of the trade too. */
-const sourceOf = ({ origin, provenance }: Traced) => {
-	const view = provenanceView(provenance);
-	return { ...view, editable: view.editable && origin.kind === 'shop-value' };
-};
+const sourceOf = ({ origin, provenance }: Traced) => provenanceView(provenance, origin.kind === 'shop-value');
 
 /** Numbers of one label stand in one row, as the readings of a spot do. */
 const rows = (numbers: readonly Traced[], reader: Reader, inAir?: boolean): readonly SumRow[] =>

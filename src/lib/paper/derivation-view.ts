@@ -18,7 +18,7 @@ export function derivationView(traced: Traced, reader: Reader): View {
 	return {
 		label: say(traced.label, reader.lang),
 		value: quantityText(traced.value, traced.dimension, reader),
-		provenance: provenanceView(traced.provenance),
+		provenance: provenanceView(traced.provenance, traced.origin.kind === 'shop-value'),
 		...(traced.origin.kind === 'formula' ? { formula: formulaById(traced.origin.id).equation } : {}),
 		...(inputs.length ? { from: inputs.map((input) => derivationView(input, reader)) } : {})
 	};

@@ -14,7 +14,7 @@ export const defectView = (id: DefectId, lang: Lang) => ({
 	lookAlike: say(DEFECT_SHEETS[id].lookAlike, lang),
 	now: say(DEFECT_SHEETS[id].now, lang),
 	// the sheets are text, which no shop value changes
-	provenance: { ...provenanceView(DEFECT_SHEETS_PROVENANCE), editable: false }
+	provenance: provenanceView(DEFECT_SHEETS_PROVENANCE)
 });
 
 /** Every defect of the catalogue with its look, in the catalogue's order. */

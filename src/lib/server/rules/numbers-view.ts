@@ -22,13 +22,17 @@ function valueRow(id: ShopValueId, shop: Shop, reader: Reader) {
 	const row = { id, label: say(label, reader.lang) };
 	if (shape === 'value') {
 		const { value, provenance } = shopValue(shop, id as SingleId);
-		return { ...row, value: quantityText(value, dimension, reader), provenance: provenanceView(provenance) };
+		return {
+			...row,
+			value: quantityText(value, dimension, reader),
+			provenance: provenanceView(provenance, true)
+		};
 	}
 	const { min, max } = shopWindow(shop, id as WindowId);
 	return {
 		...row,
 		value: windowText({ min: min.value, max: max.value }, dimension, reader),
-		provenance: provenanceView(min.provenance)
+		provenance: provenanceView(min.provenance, true)
 	};
 }
 

@@ -53,7 +53,7 @@ export function ruleView(rule: Rule, examples: readonly RuleExample[], reader: R
 		outcome: say(rule.outcome, lang),
 		evidence: say(rule.evidence, lang),
 		// of the rule itself; whether a lead may change a number stands with the number
-		provenance: { ...provenanceView(rule.provenance), editable: false },
+		provenance: provenanceView(rule.provenance),
 		lesson: `/${lang}/lessons/${rule.lesson}`,
 		expectations: expectations(rule, examples, reader),
 		breaks: DIRECTIONS.flatMap((direction) => {

@@ -30,7 +30,7 @@ export const valueView = (app: App, id: ShopValueId, reader: Reader, { on, setti
 		label: say(label, reader.lang),
 		holds: amountText(id, setting ?? deliveredAmount(id), reader),
 		delivered: amountText(id, deliveredAmount(id), reader),
-		provenance: provenanceView(provenance),
+		provenance: provenanceView(provenance, true),
 		/** The decision that holds, if the shop made one. */
 		set: setting ? (decisions.findLast(({ from }) => from === setting.from) ?? null) : null,
 		coming: decisions.filter(({ from }) => from > on),
