@@ -1,4 +1,13 @@
-import { BLOTTERS, BREATHING, CABINETS, HARDENER_STATES, MEDIA, type Job, type Shop } from '$lib/engine';
+import {
+	BLOTTERS,
+	BREATHING,
+	CABINETS,
+	HARDENER_STATES,
+	MEDIA,
+	NOZZLES,
+	type Job,
+	type Shop
+} from '$lib/engine';
 import { nozzleChart } from './nozzle-chart';
 import type { Row, TicketWords } from './words';
 
@@ -45,7 +54,12 @@ export function benchRows(job: Job, shop: Shop, pen: TicketWords): Row[] {
 		...(bench.compressor === undefined
 			? []
 			: [row(words.compressor, engraved(bench.compressor, 'flow', 'm³/h'))]),
-		...(bench.nozzles === undefined ? [] : [wide(words.nozzles, nozzleChart(job, shop, pen))]),
+		...(bench.nozzles === undefined
+			? []
+			: [
+					wide(words.nozzles, names(NOZZLES, bench.nozzles)),
+					{ ...wide(words.nozzleChart, nozzleChart(job, shop, pen)), chart: true }
+				]),
 		row(words.blotter, name(BLOTTERS, bench.blotter)),
 		wide(words.strainers, bench.strainers.map((opening) => quantity(opening, 'length')).join(', ')),
 		row(words.handle, quantity(bench.handlePressure, 'pressure')),

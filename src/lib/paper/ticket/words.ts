@@ -3,7 +3,13 @@ import { format, say, ticket } from '$lib/i18n';
 import { quantityText } from '../quantity-text';
 import type { Reader } from '../reader';
 
-export type Row = { readonly label: string; readonly value: string; readonly wide?: boolean };
+export type Row = {
+	readonly label: string;
+	readonly value: string;
+	readonly wide?: boolean;
+	/** Hangs on the wall of the shop, and is no fact of this job. */
+	readonly chart?: boolean;
+};
 
 /** What every part of a ticket is written with. */
 export function wordsFor(reader: Reader) {

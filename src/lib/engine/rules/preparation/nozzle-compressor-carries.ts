@@ -37,11 +37,13 @@ export default {
 			es: 'Aire libre que entrega el compresor'
 		});
 		const all = nozzleNeeds(seen);
-		const carried = all.filter(({ needs }) => needs.value <= delivery.value).map(({ nozzle }) => nozzle);
+		const carried = all.filter(({ needs }) => needs.value <= delivery.value);
+		// the widest that is carried and the next one up show where the line runs
+		const beside = [all.filter((one) => !carried.includes(one)).at(-1), carried[0]];
 		return {
 			kind: 'one-of',
-			options: carried.length ? carried : ['none'],
-			because: [delivery, ...all.map(({ needs }) => needs)]
+			options: carried.length ? carried.map(({ nozzle }) => nozzle) : ['none'],
+			because: [delivery, ...beside.flatMap((one) => one?.needs ?? [])]
 		};
 	}
 } satisfies Rule;
