@@ -1,4 +1,6 @@
 import { basename } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { format, resolveConfig } from 'prettier';
 import { afterAll, describe, expect, it } from 'vitest';
 import { deviation, type Published } from './published';
 import { CHECKABLE, counted, summary, titleOf } from './summary';
@@ -48,9 +50,9 @@ describe('the checks as a whole', () => {
 	});
 
 	it('stand in the table the program shows; vitest -u writes it anew', async () => {
-		await expect(JSON.stringify(summary(published), null, '\t') + '\n').toMatchFileSnapshot(
-			'../../src/lib/server/rules/checks.json'
-		);
+		const style = await resolveConfig(fileURLToPath(import.meta.url));
+		const table = await format(JSON.stringify(summary(published)), { ...style, parser: 'json' });
+		await expect(table).toMatchFileSnapshot('../../src/lib/server/rules/checks.json');
 	});
 
 	it('would notice a wrong number', () => {
