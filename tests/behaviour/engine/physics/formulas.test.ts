@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Formula } from '../../../../src/lib/engine/physics/formula';
+import { defineFormula } from '../../../../src/lib/engine/physics/formula';
+import { formulaById } from '../../../../src/lib/engine/physics/formula-by-id';
 import { FORMULAS } from '../../../../src/lib/engine/physics/formulas';
+import { arithmetic } from '../../../../src/lib/engine/sources/provenance';
+import { fraction } from '../../../../src/lib/engine/units/construct';
 import { SOURCES } from '../../../../src/lib/engine/sources/sources';
 import type { Dimension } from '../../../../src/lib/engine/units/dimension';
 
@@ -34,6 +38,26 @@ it('lists every formula there is, once', () => {
 	expect(FORMULAS.length).toBeGreaterThanOrEqual(40);
 });
 
+it('finds a formula by its id, and throws for one of another engine', () => {
+	expect(formulaById('dew-point')).toBe(FORMULAS.find(({ id }) => id === 'dew-point'));
+	expect(() => formulaById('phlogiston')).toThrow("no formula 'phlogiston'");
+});
+
+it('never hands on what is no number', () => {
+	const broken = defineFormula({
+		id: 'broken',
+		title: { en: 'Broken', es: 'Roto' },
+		equation: 'x/0',
+		source: arithmetic('none'),
+		inputs: { x: 'fraction' },
+		gives: 'fraction',
+		validFor: { x: [0, 1] },
+		compute: ({ x }) => x / 0
+	});
+	expect(() => broken.at({ x: fraction(0) })).toThrow('broken: the result is not a number');
+	expect(() => broken.at({ x: fraction(1) })).toThrow('broken: the result is not a number');
+});
+
 describe.each(formulas.map((formula) => [formula.id, formula] as const))('%s', (_, formula) => {
 	it('has a title in both languages, an equation, and a source', () => {
 		expect(formula.title.en).not.toBe('');
@@ -42,6 +66,15 @@ describe.each(formulas.map((formula) => [formula.id, formula] as const))('%s', (
 		const { origin, source, where } = formula.source;
 		expect(where).toBeTruthy();
 		if (origin !== 'arithmetic') expect(Object.keys(SOURCES)).toContain(source);
+	});
+
+	it('says of each input what it measures and within what', () => {
+		expect(Object.keys(formula.inputs).length).toBeGreaterThan(0);
+		expect(Object.keys(formula.validFor).sort()).toEqual(Object.keys(formula.inputs).sort());
+		for (const range of Object.values(formula.validFor)) {
+			expect(range).toHaveLength(2);
+			expect(range[0]).toBeLessThan(range[1]);
+		}
 	});
 
 	it('takes each input at the limits of its range', () => {
