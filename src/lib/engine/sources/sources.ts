@@ -79,6 +79,14 @@ export const SOURCES = {
 		title: 'Finishing trade question-and-answer archive, October 2003: coverage, dry to wet film',
 		read: 'both pages'
 	},
+	'booth-air-q-and-a': {
+		title: 'Finishing trade question-and-answer archive, June 2004: air of a down-draught booth',
+		read: 'question and answer'
+	},
+	'mechanical-code-502': {
+		title: 'Model mechanical code, section 502.7.3.3, air velocity of spray booths',
+		read: 'sections 502.7.3.3.1 and 502.7.3.3.2 as printed on a code page'
+	},
 	'spreading-rate-bulletin': {
 		title: 'Technical bulletin on theoretical spreading rate, with worked examples',
 		read: 'stored page'
