@@ -3,5 +3,6 @@ export { makeTicket, type Conditions, type Ticket, type TicketOrder } from './ti
 export { makeProvingDrill, type ProvingDrill, type ProvingOrder } from './proving';
 export { TRAPS } from './traps';
 export type { Breadth, Trap } from './trap';
-export { makePracticeDrill, type PracticeDrill } from './practice';
+export { makePracticeDrill, PRACTICE_PARTS, type PracticeDrill, type PracticePart } from './practice';
+export { DRILL_KINDS, type DrillKindId } from './kinds';
 export { fieldsAt, stationsOf } from './stations';

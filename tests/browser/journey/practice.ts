@@ -10,7 +10,7 @@ import { ticketRows } from './ticket-rows';
 export async function practise(page: Page, lang: Lang) {
 	const words = practice[lang];
 	await page.goto(`/${lang}/practice`);
-	await page.locator('input[name="station"][value="mixing"]').check();
+	await page.locator('input[name="part"][value="mixing"]').check();
 	await page.getByRole('button', { name: words.issue }).click();
 	await page.locator('button[name="hint"]').first().click();
 	await expect(page.getByText(words.hintWhere).first()).toBeVisible();

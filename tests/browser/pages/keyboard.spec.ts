@@ -34,7 +34,7 @@ test('signs in, issues a ticket, fills in a station, takes a hint and checks, wi
 		);
 		await enter();
 		await expect(page).toHaveURL('/en/practice');
-		await choose(page, 'station', 'spraying');
+		await choose(page, 'part', 'spraying');
 		await tabTo(page, main.getByRole('button', { name: words.issue, exact: true }));
 		await enter();
 		await expect(page).toHaveURL(/\/practice\/[^/]+$/);

@@ -11,8 +11,10 @@ const en = {
 		2: 'One or two things to notice',
 		3: 'Several things, mixed parts'
 	},
-	stationLegend: 'Which part of the work?',
+	partLegend: 'What do you want to practise?',
 	whole: 'The whole job',
+	oneStation: (station: string) => `One station: ${station}`,
+	short: (title: string, about: string) => `Short drill: ${title} (${about})`,
 	noSheets: 'No data sheet of this shop gets that far. The lead adds data sheets under Shop.',
 	wrongChoice: 'Choose from the list.',
 	sheetHeading: 'Data sheet',
@@ -57,8 +59,10 @@ const es = {
 		2: 'Una o dos cosas que notar',
 		3: 'Varias cosas, piezas mezcladas'
 	},
-	stationLegend: '¿Qué parte del trabajo?',
+	partLegend: '¿Qué quiere practicar?',
 	whole: 'El trabajo completo',
+	oneStation: (station: string) => `Una estación: ${station}`,
+	short: (title: string, about: string) => `Ejercicio corto: ${title} (${about})`,
 	noSheets: 'Ninguna hoja técnica de este taller llega hasta ahí. El responsable las agrega en Taller.',
 	wrongChoice: 'Elija de la lista.',
 	sheetHeading: 'Hoja técnica',

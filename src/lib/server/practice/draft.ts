@@ -1,3 +1,4 @@
+import type { PracticePart } from '$lib/drills';
 import type { FieldId, Job, Plan, Station } from '$lib/engine';
 import type { Entry } from '$lib/paper';
 import type { Json } from '$lib/records';
@@ -11,6 +12,7 @@ export type PracticeDraft = {
 	readonly attempt: string;
 	readonly seed: number;
 	readonly breadth: 1 | 2 | 3;
+	readonly part: PracticePart;
 	readonly valuesHash: string;
 	readonly job: Job;
 	readonly plan: Plan;

@@ -1,4 +1,4 @@
-import { fieldsAt } from '$lib/drills';
+import { DRILL_KINDS, fieldsAt } from '$lib/drills';
 import { ENGINE_VERSION, grade } from '$lib/engine';
 import { handInPractice, type HandInPractice, type Json } from '$lib/records';
 import type { RequestEvent } from '@sveltejs/kit';
@@ -7,6 +7,10 @@ import { requirePerson } from '../guard';
 import { answersIn } from './answers';
 import { keepPractice, type PracticeDraft } from './draft';
 
+/** Stations are parts of the same tickets that proving issues; a short drill draws its own. */
+const kindOf = ({ part }: PracticeDraft): string =>
+	DRILL_KINDS.some(({ id }) => id === part) ? part : 'ticket';
+
 /** Enters the practised ticket in the record, where it never counts, and keeps the sheet to be looked at. */
 export async function handInPracticeDrill(event: RequestEvent, draft: PracticeDraft) {
 	const asked = draft.stations.flatMap((station) => fieldsAt(draft.plan, station));
@@ -14,7 +18,7 @@ export async function handInPracticeDrill(event: RequestEvent, draft: PracticeDr
 	const findings = grade(draft.plan, answers, asked);
 	const wish: HandInPractice = {
 		attempt: draft.attempt,
-		kind: 'ticket',
+		kind: kindOf(draft),
 		seed: String(draft.seed),
 		level: draft.breadth,
 		engineVersion: ENGINE_VERSION,

@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { LARGEST_SEED, makePracticeDrill, type Breadth } from '$lib/drills';
-import type { Station } from '$lib/engine';
+import { LARGEST_SEED, makePracticeDrill, type Breadth, type PracticePart } from '$lib/drills';
 import type { App } from '../app';
 import { shopInForce } from '../shop-in-force';
 import { keepPractice } from './draft';
@@ -9,7 +8,7 @@ import { keepPractice } from './draft';
 export async function issuePractice(
 	app: App,
 	person: string,
-	wish: { readonly breadth: Breadth; readonly station: Station | null }
+	wish: { readonly breadth: Breadth; readonly part: PracticePart }
 ): Promise<string | undefined> {
 	const { shop, refs } = shopInForce(app);
 	const attempt = randomUUID();
@@ -19,7 +18,7 @@ export async function issuePractice(
 	await keepPractice(app, person, {
 		attempt,
 		seed,
-		breadth: wish.breadth,
+		...wish,
 		valuesHash: refs.valuesHash,
 		job: drill.job,
 		plan: drill.plan,

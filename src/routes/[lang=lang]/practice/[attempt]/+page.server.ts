@@ -1,5 +1,6 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { practice, refusalText, shell } from '$lib/i18n';
+import { DRILL_KINDS } from '$lib/drills';
+import { practice, refusalText, say, shell } from '$lib/i18n';
 import { sheetView, ticketView } from '$lib/paper';
 import {
 	atNext,
@@ -36,7 +37,9 @@ export const load: PageServerLoad = (event) => {
 	const { shop } = shopInForce(app, draft.job.on);
 	const sheet = shop.sheets[draft.job.coating];
 	if (!sheet) throw new Error(`the sheet ${draft.job.coating} of a practice ticket is gone`);
+	const kind = DRILL_KINDS.find(({ id }) => id === draft.part);
 	return {
+		short: kind ? say(kind.title, reader.lang) : null,
 		ticket: ticketView(draft.job, shop, reader),
 		sheet: sheetView(sheet, draft.job.on, reader),
 		station: draft.handedIn ? null : stationView(draft, reader),

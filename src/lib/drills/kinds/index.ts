@@ -1,0 +1,23 @@
+import type { DrillKind } from './kind';
+import acceptThePanel from './accept-the-panel';
+import dressForTheTask from './dress-for-the-task';
+import goOrNoGo from './go-or-no-go';
+import mixTheBatch from './mix-the-batch';
+import planThePasses from './plan-the-passes';
+import rackTheOven from './rack-the-oven';
+import setTheBlast from './set-the-blast';
+import stepsInOrder from './steps-in-order';
+
+/** In working order. */
+export const DRILL_KINDS = [
+	setTheBlast,
+	mixTheBatch,
+	goOrNoGo,
+	planThePasses,
+	rackTheOven,
+	acceptThePanel,
+	stepsInOrder,
+	dressForTheTask
+] as const satisfies readonly DrillKind[];
+
+export type DrillKindId = (typeof DRILL_KINDS)[number]['id'];
