@@ -9,6 +9,15 @@ export { decisionLines, type DecisionLines } from './decision-lines';
 export { drillsNeeded } from './drills-needed';
 export { eligibility, type Eligibility, type Flag, type Missing, type Signer } from './eligibility';
 export { evidenceGaps, type Evidence, type EvidenceGap } from './evidence';
+export type { AnsweredSheet } from './item-statistics/answered-sheet';
+export { commonestForm } from './item-statistics/commonest-form';
+export { formStatistics, type FormRefusal, type FormStatistics } from './item-statistics/form-statistics';
+export type { ItemFlag } from './item-statistics/item-flag';
+export { itemLimits, itemLimitsProvenance } from './item-statistics/item-limits';
+export { itemStatistics, type ItemStatistics } from './item-statistics/item-statistics';
+export { itemsNeeded } from './item-statistics/items-needed';
+export { lengthened } from './item-statistics/lengthened';
+export type { TooFew } from './item-statistics/too-few';
 export { meaningOfFail, meaningOfPass, meaningOfRun } from './meaning';
 export { operatingCharacteristic, type OperatingCharacteristic } from './operating-characteristic';
 export {

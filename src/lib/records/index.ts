@@ -38,6 +38,7 @@ export { dayOf } from './standing/calendar-day';
 export { certification, type Certification } from './standing/certification';
 export { evidenceFor, signOffOf, type EvidenceFound } from './standing/evidence';
 export { refreshersDue, type RefresherDue } from './standing/refreshers';
+export { firstAttempts, type FirstAttempt } from './standing/first-attempts';
 export { mayAct, rolesAt } from './standing/roles';
 export { safetyStanding } from './standing/safety';
 export { schemeAt, schemeNamed, type SchemeInForce } from './standing/scheme';

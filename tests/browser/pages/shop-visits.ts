@@ -12,6 +12,10 @@ export function shopVisits(shop: FilledShop): Readonly<Record<string, readonly V
 		'/bench-card': [...visit('lead', '/bench-card'), ...visit('trainee', '/bench-card')],
 		'/closed-book': visit('proving', '/closed-book'),
 		'/crew': [...visit('lead', '/crew'), ...visit('auditor', '/crew')],
+		'/crew/reports': [
+			...visit('lead', '/crew/reports', '/crew/reports?person=demo-lead'),
+			...visit('auditor', '/crew/reports')
+		],
 		'/incidents': visit('lead', '/incidents'),
 		'/incidents/[id]': visit('lead', ...Object.values(shop.incidents)),
 		'/incidents/new': visit('lead', '/incidents/new', '/incidents/new?defect=pinpoint-rust'),

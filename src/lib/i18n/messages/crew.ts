@@ -1,6 +1,7 @@
 const en = {
 	title: 'Crew board',
 	intro: 'Who is signed for what, in order of names. The board compares nobody.',
+	reports: 'Which rules go wrong',
 	waits: 'Who waits for whom',
 	byName: 'In order of names',
 	nobodyWaits: 'Nobody waits for a practical or a signature.',
@@ -23,6 +24,7 @@ const en = {
 const es = {
 	title: 'Tablero del equipo',
 	intro: 'Quién está autorizado en qué, por orden de nombre. El tablero no compara a nadie.',
+	reports: 'Qué reglas salen mal',
 	waits: 'Quién espera a quién',
 	byName: 'Por orden de nombre',
 	nobodyWaits: 'Nadie espera una práctica supervisada ni una firma.',

@@ -1,19 +1,15 @@
 import type { Lang } from '$lib/i18n';
 import type { App } from '../app';
-import { nameOf } from '../shown-text';
 import { areasOf } from './areas';
+import { crewByName } from './crew-by-name';
 import { rackView } from './rack';
 import { safetyView } from './safety-view';
 import { waitingOf } from './waiting';
 
-/** Everybody who works in the shop, by name and by nothing else: racks side by side, and who waits for what. */
+/** Everybody who works in the shop: racks side by side, and who waits for what. */
 export function crewView(app: App, lang: Lang) {
 	const { state } = app.journal;
-	const crew = [...state.people.values()]
-		.filter(({ erasedAt, roles }) => !erasedAt && !roles.includes('auditor'))
-		.map(({ id, roles }) => ({ id, roles, name: nameOf(app, id, lang) }))
-		.sort((a, b) => a.name.localeCompare(b.name, lang));
-	return crew.map(({ id, roles, name }) => {
+	return crewByName(app, lang).map(({ id, roles, name }) => {
 		const areas = areasOf(app, id, lang);
 		return {
 			id,

@@ -27,10 +27,17 @@ describe('before there is a shop', () => {
 });
 
 describe('the book', () => {
-	it('is rules, lessons, practice and bench card, whatever is below them', () => {
-		for (const route of ['rules', 'rules/[id]', 'lessons/[...slug]', 'practice', 'bench-card'])
+	it('is rules, lessons, practice, bench card and the report that names rules, whatever is below them', () => {
+		for (const route of [
+			'rules',
+			'rules/[id]',
+			'lessons/[...slug]',
+			'practice',
+			'bench-card',
+			'crew/reports'
+		])
 			expect(isBook(`/[lang=lang]/${route}`), route).toBe(true);
-		for (const route of ['proving', 'today', 'shop/sheets', 'sign-in', 'bench-cards'])
+		for (const route of ['proving', 'today', 'crew', 'shop/sheets', 'sign-in', 'bench-cards'])
 			expect(isBook(`/[lang=lang]/${route}`), route).toBe(false);
 		expect(isBook(null)).toBe(false);
 	});

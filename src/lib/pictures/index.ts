@@ -1,0 +1,10 @@
+export { describePicture } from './describe-picture';
+export { drawPicture } from './draw-picture';
+export { LOOK_ALIKES, type LookAlike } from './look-alikes';
+export { PICTURE_IDS, isPictureId, type PictureId } from './defects';
+export { SEVERITIES, VIEWS, type PictureRequest, type Severity, type ShadedView, type View } from './request';
+export { cutSection } from './section/cut-section';
+export { sectionPaths, type SectionPath, type SectionPaths } from './section/section-paths';
+export { sectionDrawing, sectionSvg } from './section/section-svg';
+export type { Raster } from './shade/shade';
+export type { Text } from './text';
