@@ -134,3 +134,14 @@ export { diagnose, type Cause } from './defects/diagnose';
 export { FITS, type Fit } from './defects/fit';
 export type { Circumstances } from './defects/circumstances';
 export type { Direction } from './defects/causes';
+
+export { ovenOutcome } from './outcome/oven-outcome';
+export {
+	MEASURE_IDS,
+	type MeasureId,
+	type Outcome,
+	type OutcomeDefect,
+	type OutcomeMeasure
+} from './outcome/outcome';
+export type { Degree } from './outcome/degree';
+export { HARMS, type Harm } from './outcome/harm';

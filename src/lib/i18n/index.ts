@@ -5,6 +5,7 @@ export { inLanguage } from './in-language';
 
 export { fields } from './messages/fields';
 export { findings } from './messages/findings';
+export { outcome } from './messages/outcome';
 export { panels } from './messages/panels';
 export { paper } from './messages/paper';
 export { safety } from './messages/safety';
@@ -29,6 +30,7 @@ export { refusals } from './messages/refusals';
 export { refusalText } from './refusal-text';
 export { today } from './messages/today';
 export { crew } from './messages/crew';
+export { reports } from './messages/reports';
 export { person } from './messages/person';
 export { practical } from './messages/practical';
 export { signOff } from './messages/sign-off';

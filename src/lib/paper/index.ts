@@ -6,6 +6,7 @@ export { expectationText } from './expectation-text';
 export { provenanceView } from './provenance-view';
 export { derivationView, derivationsOf } from './derivation-view';
 export { findingView } from './finding-view';
+export { outcomeView } from './outcome-view';
 export { fieldView, problemWords, type Entry } from './field-view';
 export { readEntries } from './read-entries';
 export { movedOrder } from './moved-order';

@@ -44,7 +44,7 @@ const demanded = ({ fields }: Plan): Demanded =>
 	);
 
 /** Options have no low or high of their own: there, a direction the rule does not name counts as any it does name. */
-const isThisWay = (rule: Rule, off: Direction, direction: Direction) =>
+export const isThisWay = (rule: Rule, off: Direction, direction: Direction) =>
 	off === direction || (field(rule.field).kind !== 'quantity' && !rule.breaks[off]);
 
 /** Makes the judge of one incident: it says of each cause how well it fits. Throws where `solve` does. */

@@ -10,7 +10,9 @@ export type TraceOrigin =
 	| { readonly kind: 'substrate'; readonly id: string; readonly path: string }
 	| { readonly kind: 'formula'; readonly id: string }
 	| { readonly kind: 'rule'; readonly id: string }
-	| { readonly kind: 'example' };
+	| { readonly kind: 'example' }
+	| { readonly kind: 'answer'; readonly field: string }
+	| { readonly kind: 'teaching-model' };
 
 /**
  * A number that remembers what it came from: the whole tree of a plan's derivation is made of these.

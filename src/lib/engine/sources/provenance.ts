@@ -1,6 +1,9 @@
 import type { SourceId } from './sources';
 
-/** Where a value comes from. `arithmetic` is a definition or a calculation, `example` is invented: no sources of fact. */
+/**
+ * Where a value comes from. `arithmetic` is a definition or a calculation, `example` is invented, `answer` was put into a
+ * set-up sheet: no sources of fact.
+ */
 export type Origin =
 	| 'published'
 	| 'handbook'
@@ -10,7 +13,8 @@ export type Origin =
 	| 'data-sheet'
 	| 'customer'
 	| 'arithmetic'
-	| 'example';
+	| 'example'
+	| 'answer';
 
 /** What was read to check the value, or that nobody has: it rests on memory. */
 export type Verification = { readonly read: string } | 'memory';

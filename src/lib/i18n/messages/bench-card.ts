@@ -171,7 +171,8 @@ const en = {
 		'data-sheet': 'sheet',
 		customer: 'ticket',
 		arithmetic: 'sum',
-		example: 'invented'
+		example: 'invented',
+		answer: 'set'
 	},
 	markMeans:
 		'After a rule: whose word it is. Heavy bar: safety stop. In brackets, where a number comes from: [sheet] coating’s data sheet · [ticket] what was entered · [shop] set by this shop · [practice] common practice, a shop value the lead can change · [text], [handbook], [research] published · * from memory, not checked against a text',
@@ -359,7 +360,8 @@ const es = {
 		'data-sheet': 'hoja',
 		customer: 'orden',
 		arithmetic: 'cuenta',
-		example: 'inventado'
+		example: 'inventado',
+		answer: 'ajuste'
 	},
 	markMeans:
 		'Tras una regla: quién lo manda. Barra gruesa: paro de seguridad. Entre corchetes, de dónde sale un número: [hoja] hoja técnica del recubrimiento · [orden] lo anotado · [taller] fijado por este taller · [práctica] práctica común, un valor del taller que su responsable puede cambiar · [texto], [manual], [investigación] publicado · * de memoria, sin cotejar con un texto',

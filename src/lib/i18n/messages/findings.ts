@@ -18,7 +18,8 @@ const en = {
 		'data-sheet': 'the coating’s data sheet',
 		customer: 'the customer’s order',
 		arithmetic: 'arithmetic',
-		example: 'invented for this example'
+		example: 'invented for this example',
+		answer: 'what was set'
 	},
 	read: (what: string) => `read in ${what}`,
 	memory: 'from memory, not checked against a text',
@@ -45,7 +46,8 @@ const es = {
 		'data-sheet': 'la hoja técnica del recubrimiento',
 		customer: 'el pedido del cliente',
 		arithmetic: 'aritmética',
-		example: 'inventado para este ejemplo'
+		example: 'inventado para este ejemplo',
+		answer: 'lo que se ajustó'
 	},
 	read: (what: string) => `leído en ${what}`,
 	memory: 'de memoria, sin cotejar con un texto',

@@ -43,6 +43,13 @@ const en = {
 	wovenNone: 'Nothing was woven into this ticket: it was an ordinary job.',
 	askedRight: { ask: 'This job could not start without asking.', refuse: 'This job had to be refused.' },
 	again: 'Another ticket',
+	lookCloser: 'Look closer',
+	view: {
+		plain: 'as it hangs there',
+		raking: 'under raking light, relief drawn stronger',
+		loupe: 'under the loupe, relief drawn stronger',
+		section: 'cut through, heights drawn many times larger'
+	},
 	stationOf: (station: string) => `Station: ${station}`
 };
 
@@ -94,6 +101,13 @@ const es = {
 		refuse: 'Este trabajo había que rechazarlo.'
 	},
 	again: 'Otra orden',
+	lookCloser: 'Mirar de cerca',
+	view: {
+		plain: 'como cuelga ahí',
+		raking: 'con luz rasante, relieve exagerado',
+		loupe: 'con lupa, relieve exagerado',
+		section: 'en corte, alturas muy aumentadas'
+	},
 	stationOf: (station: string) => `Estación: ${station}`
 } satisfies typeof en;
 

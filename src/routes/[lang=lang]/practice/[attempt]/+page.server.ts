@@ -7,6 +7,7 @@ import {
 	handInPracticeDrill,
 	keepPractice,
 	outcomeView,
+	ovenView,
 	practiceDraft,
 	readerOf,
 	refused,
@@ -44,6 +45,7 @@ export const load: PageServerLoad = (event) => {
 		sheet: sheetView(sheet, draft.job.on, reader),
 		station: draft.handedIn ? null : stationView(draft, reader),
 		outcome: draft.handedIn ? outcomeView(draft, reader) : null,
+		oven: draft.handedIn ? ovenView(draft, shop, reader) : null,
 		titles: lessonTitles(reader.lang)
 	};
 };
