@@ -12,7 +12,7 @@ import {
 	minutes,
 	mixtureExposure,
 	noiseExposure,
-	outcome,
+	oneNumber,
 	percent,
 	PROTECTION_FACTORS,
 	PROTECTION_FACTORS_SOURCE,
@@ -71,7 +71,7 @@ export default [
 					given('duration', minutes(30), { en: 'Time at the blow-off', es: 'Tiempo sopleteando' })
 				]
 			};
-			const legal = outcome(
+			const legal = oneNumber(
 				noiseExposure.osha.dose,
 				shift,
 				'fraction',
@@ -80,7 +80,7 @@ export default [
 			);
 			return [
 				noiseExposure.osha.average.of({ dose: legal }),
-				outcome(
+				oneNumber(
 					noiseExposure.niosh.dose,
 					shift,
 					'fraction',
@@ -151,7 +151,7 @@ export default [
 		},
 		inAir: true,
 		work: () =>
-			outcome(
+			oneNumber(
 				mixtureExposure.share,
 				mixture,
 				'fraction',

@@ -7,7 +7,7 @@ import {
 	judgeArea,
 	judgeReading,
 	micrometres,
-	outcome,
+	oneNumber,
 	percent,
 	readingUncertainty,
 	spotLimits,
@@ -82,7 +82,7 @@ export default [
 			es: 'Se midió todo el plan en un área. ¿Se acepta?'
 		},
 		work: () => [
-			outcome(
+			oneNumber(
 				judgeArea,
 				{ readings: spots, min, max },
 				'length',
@@ -107,7 +107,7 @@ export default [
 			es: 'Las lecturas de un sitio varían y su promedio queda cerca del límite. ¿Eso prueba que la película alcanza?'
 		},
 		work() {
-			const uncertainty = outcome(
+			const uncertainty = oneNumber(
 				readingUncertainty,
 				uncertain,
 				'length',
@@ -115,14 +115,14 @@ export default [
 				({ expanded }) => expanded
 			);
 			return [
-				outcome(
+				oneNumber(
 					readingUncertainty,
 					uncertain,
 					'length',
 					{ en: 'Mean of the readings', es: 'Promedio de las lecturas' },
 					({ mean }) => mean
 				),
-				outcome(
+				oneNumber(
 					guardedLimits,
 					{ min, max, uncertainty },
 					'length',

@@ -118,7 +118,7 @@ export { given, type Traced, type TraceOrigin } from './plan/trace';
 export { areaOfPieces } from './plan/coated-area';
 export { coldestIn } from './plan/coldest-part';
 export { latestAge } from './plan/latest-age';
-export { outcome } from './plan/outcome';
+export { oneNumber } from './plan/one-number';
 export { withReserve } from './plan/with-reserve';
 export { breached, type Breached } from './grading/breached';
 export { grade, rightAnswers, type Finding, type Findings } from './grading/grade';

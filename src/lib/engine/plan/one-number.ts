@@ -27,7 +27,7 @@ const named = (name: string, tree: Tree): [string, Traced][] =>
  * @param read picks it from the result, in SI of `gives`
  * @throws RangeError outside the procedure's range
  */
-export function outcome<V extends Values, R, D extends Dimension>(
+export function oneNumber<V extends Values, R, D extends Dimension>(
 	procedure: Procedure<V, R>,
 	inputs: { readonly [K in keyof V]: TracedGiven<V[K]> },
 	gives: D,

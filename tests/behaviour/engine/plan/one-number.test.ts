@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dewPoint } from '../../../../src/lib/engine/physics/humidity/dew-point';
 import { noiseExposure } from '../../../../src/lib/engine/physics/exposure/noise-exposure';
-import { outcome } from '../../../../src/lib/engine/plan/outcome';
+import { oneNumber } from '../../../../src/lib/engine/plan/one-number';
 import { given } from '../../../../src/lib/engine/plan/trace';
 import { celsius, decibels, hours, percent } from '../../../../src/lib/engine/units/construct';
 
@@ -14,7 +14,7 @@ describe('one number out of a procedure', () => {
 	test('remembers each number of the lists it was made from, and the procedure', () => {
 		// 4 h at 90, 2 h at 95 and 2 h at 85 dB(A): the worked example of a state guide gives 112.5 %
 		const shift = { levels: [90, 95, 85].map(level), durations: [4, 2, 2].map(time) };
-		const traced = outcome(dose, shift, 'fraction', label, (share) => share);
+		const traced = oneNumber(dose, shift, 'fraction', label, (share) => share);
 		expect(traced.value).toBeCloseTo(1.125, 10);
 		expect(traced).toMatchObject({ dimension: 'fraction', label, origin: { kind: 'formula', id: dose.id } });
 		expect(traced.provenance).toBe(dose.source);
@@ -27,7 +27,7 @@ describe('one number out of a procedure', () => {
 
 	test('is refused where the procedure refuses', () => {
 		const deaf = { levels: [level(140)], durations: [time(1)] };
-		expect(() => outcome(dose, deaf, 'fraction', label, (share) => share)).toThrow(
+		expect(() => oneNumber(dose, deaf, 'fraction', label, (share) => share)).toThrow(
 			new RegExp(`^${dose.id}: levels = 140 is outside`)
 		);
 	});
@@ -41,9 +41,9 @@ test('a number of the wrong quantity or name does not compile', () => {
 	expect(() => dewPoint.of({ air: humidity, humidity })).toThrow(/air is temperature in K, not fraction/);
 	const periods = { levels: [level(90)], durations: [level(90)] };
 	// @ts-expect-error a noise level is no time
-	expect(outcome(dose, periods, 'fraction', label, (share) => share).value).toBeGreaterThan(0);
+	expect(oneNumber(dose, periods, 'fraction', label, (share) => share).value).toBeGreaterThan(0);
 	// @ts-expect-error the lists go by other names
-	expect(() => outcome(dose, { level: [] }, 'fraction', label, (share) => share)).toThrow();
+	expect(() => oneNumber(dose, { level: [] }, 'fraction', label, (share) => share)).toThrow();
 });
 
 test('what was invented says so', () => {
