@@ -30,7 +30,7 @@ const NEWCOMER = { name: 'Rosa Linares', role: 'trainee', secret: '360914' } as 
 async function checkPractice(page: Page): Promise<string> {
 	const words = practice.en;
 	await page.goto('/en/practice');
-	await page.locator('input[name="station"][value="spraying"]').check();
+	await page.locator('input[name="part"][value="spraying"]').check();
 	await page.getByRole('button', { name: words.issue, exact: true }).click();
 	for (const rung of words.hintShort)
 		await page.locator('button[name="hint"]', { hasText: rung }).first().click();
