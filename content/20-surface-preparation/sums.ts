@@ -7,8 +7,7 @@ import {
 	NOZZLES,
 	shopValue,
 	shopWindow,
-	wornNozzleAir,
-	type Nozzle
+	wornNozzleAir
 } from '$lib/engine';
 import type { LessonSum } from '$lib/lessons';
 
@@ -16,13 +15,13 @@ export default [
 	{
 		id: 'air-by-nozzle',
 		asks: {
-			en: 'How much air does each nozzle take at the top of the shop’s window for steel?',
-			es: '¿Cuánto aire toma cada boquilla en el tope de la ventana del taller para acero?'
+			en: 'How much air does a nozzle take at the top of the shop’s window for steel, and how much one of about twice the bore?',
+			es: '¿Cuánto aire toma una boquilla en el tope de la ventana del taller para acero, y cuánto una de más o menos el doble de diámetro?'
 		},
 		work(shop) {
 			const gauge = shopWindow(shop, 'blast.pressure.steel').max;
 			const coefficient = shopValue(shop, 'blast.nozzle-coefficient');
-			return (Object.keys(NOZZLES) as Nozzle[]).map((nozzle) => {
+			return (['bore-4-8', 'bore-9-5'] as const).map((nozzle) => {
 				const { en, es } = NOZZLES[nozzle];
 				const bore = given('length', NOZZLE_BORES[nozzle], { en: `Bore, ${en}`, es: `Diámetro, ${es}` });
 				const label = { en: `Free air through ${en}`, es: `Aire libre por la de ${es}` };
