@@ -6,7 +6,12 @@ import { deviation, type Published } from './published';
 import { CHECKABLE, counted, summary, titleOf } from './summary';
 
 const files = import.meta.glob<{ default: Published | readonly Published[] }>(
-	['./*.ts', '!./*.test.ts', '!./*.d.ts', '!./{published,summary,reference-libraries,common-practice}.ts'],
+	[
+		'./*.ts',
+		'!./*.test.ts',
+		'!./*.d.ts',
+		'!./{published,summary,reference-libraries,common-practice,material-row}.ts'
+	],
 	{ eager: true }
 );
 

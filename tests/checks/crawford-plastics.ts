@@ -1,12 +1,5 @@
-import { thermal } from '../../src/lib/engine/substrates/thermal';
-import type { SubstrateId } from '../../src/lib/engine/substrates/substrates';
-import { published, type Row } from './published';
-
-const row = (id: SubstrateId, property: 'density' | 'heat' | 'conductivity', expected: number): Row => ({
-	where: `${id}, ${property}`,
-	expected,
-	actual: () => thermal(id)[property].value
-});
+import { materialRow as row } from './material-row';
+import { published } from './published';
 
 export default published('crawford-plastics', 'Table 1.8: thermal properties of plastics', {
 	of: ['materials'],

@@ -1,13 +1,9 @@
-import { thermal } from '../../src/lib/engine/substrates/thermal';
 import type { SubstrateId } from '../../src/lib/engine/substrates/substrates';
-import { published, type Row } from './published';
+import { materialRow, type HeatProperty } from './material-row';
+import { published } from './published';
 
-type Property = 'density' | 'heat' | 'conductivity';
-const row = (where: string, id: SubstrateId, property: Property, expected: number): Row => ({
-	where: `${where}, ${property}`,
-	expected,
-	actual: () => thermal(id)[property].value
-});
+const row = (where: string, id: SubstrateId, property: HeatProperty, expected: number) =>
+	materialRow(id, property, expected, `${where}, ${property}`);
 
 export default published('en-12524', 'tabulated values of metals and plastics', {
 	of: ['materials'],

@@ -1,6 +1,6 @@
-import { thermal } from '../../src/lib/engine/substrates/thermal';
 import type { SubstrateId } from '../../src/lib/engine/substrates/substrates';
-import { published, type Row } from './published';
+import { materialRow } from './material-row';
+import { published } from './published';
 
 /** The form of its fits: log₁₀ of the property is a polynomial in log₁₀ of the temperature in kelvin. */
 const fit = (coefficients: readonly number[], temperature: number) => {
@@ -12,11 +12,7 @@ const row = (
 	id: SubstrateId,
 	property: 'heat' | 'conductivity',
 	coefficients: readonly number[]
-): Row => ({
-	where,
-	expected: Number(fit(coefficients, 300).toPrecision(6)),
-	actual: () => thermal(id)[property].value
-});
+) => materialRow(id, property, Number(fit(coefficients, 300).toPrecision(6)), where);
 
 export default published('nist-cryogenic', 'fits at 300 K', {
 	of: ['materials'],

@@ -136,12 +136,6 @@ export type { Circumstances } from './defects/circumstances';
 export type { Direction } from './defects/causes';
 
 export { ovenOutcome } from './outcome/oven-outcome';
-export {
-	MEASURE_IDS,
-	type MeasureId,
-	type Outcome,
-	type OutcomeDefect,
-	type OutcomeMeasure
-} from './outcome/outcome';
+export type { MeasureId, Outcome, OutcomeDefect, OutcomeMeasure } from './outcome/outcome';
 export type { Degree } from './outcome/degree';
-export { HARMS, type Harm } from './outcome/harm';
+export type { Harm } from './outcome/harm';

@@ -42,7 +42,7 @@ export { handInPracticeDrill } from './practice/hand-in';
 export { issuePractice } from './practice/issue';
 export { pictureFile } from './pictures/picture-file';
 export { ovenView } from './practice/oven-view';
-export { outcomeView, stationView } from './practice/station-view';
+export { handedInView, stationView } from './practice/station-view';
 export { atNext, unreadable, withCheck, withHint, withMove, withPosted } from './practice/work';
 export { keepProving, provingDraft, type ProvingDraft } from './proving/draft';
 export { drillView, ownDrill } from './proving/drill-view';

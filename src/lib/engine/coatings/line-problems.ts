@@ -5,9 +5,7 @@ import { LINE_BOUNDS } from './bounds';
 import { SHEET_LINES, type LineId } from './lines';
 import type { SheetProblem } from './problem';
 import type { SheetLine } from './sheet';
-
-/** Room for the last binary digit of a converted unit, so that a typed bound counts as the bound. */
-const SAME = 1e-9;
+import { SAME } from '../units/same';
 
 const printed = (si: number, unit: Unit, lang: keyof Text) =>
 	`${Number(unit.fromSi(si).toPrecision(4))} ${unit.label[lang]}`.trim();

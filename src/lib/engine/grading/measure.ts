@@ -1,5 +1,6 @@
 import { limits, type Expectation } from '../rules/expectation';
 import type { Answer } from './answer';
+import { SAME } from '../units/same';
 
 /** How one answer stands to one expectation. */
 export type Measure = {
@@ -14,9 +15,6 @@ export type Measure = {
 
 const GREEN: Measure = { zone: 'green', off: null, beyond: 0, credit: 1 };
 const WRONG: Measure = { zone: 'red', off: 'wrong', beyond: 0, credit: 0 };
-
-/** Room for the last binary digit of a converted unit, so that a typed limit counts as the limit. */
-const SAME = 1e-9;
 
 type Quantity = Extract<Answer, { kind: 'quantity' }>;
 

@@ -1,7 +1,7 @@
 import type { Direction } from '../defects/causes';
 import { isThisWay } from '../defects/fit';
 import type { Answer } from '../grading/answer';
-import { breached, type Breached } from '../grading/breached';
+import type { Breached } from '../grading/breached';
 import { measure } from '../grading/measure';
 import { ruleById } from '../rules';
 import { limits } from '../rules/expectation';
@@ -45,8 +45,8 @@ function brokenBy(breach: Breached, answer: Answer): Broken {
 }
 
 /** Every rule broken by an answer, in working order. A field left empty breaks nothing here: nothing was done. */
-export const brokenRules = ({ plan, answers }: PutIn): readonly Broken[] =>
-	breached(plan, answers).flatMap((breach) => {
+export const brokenRules = (breaches: readonly Breached[], { answers }: PutIn): readonly Broken[] =>
+	breaches.flatMap((breach) => {
 		const answer = answers[breach.field];
 		return answer ? [brokenBy(breach, answer)] : [];
 	});

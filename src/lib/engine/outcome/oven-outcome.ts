@@ -1,5 +1,5 @@
 import type { Answers } from '../grading/answer';
-import { grade } from '../grading/grade';
+import { breached } from '../grading/breached';
 import type { Job } from '../job/job';
 import type { Plan } from '../plan/plan';
 import { situation } from '../plan/situation';
@@ -54,9 +54,12 @@ export function ovenOutcome(
 	const seen = situation(job, shop);
 	if (!seen) throw new RangeError(`oven-outcome: no data sheet ${job.coating} in force on ${shop.on}`);
 	const given = putIn(plan, seen, answers, asked);
-	const broken = brokenRules(given);
+	const breaches = breached(plan, given.answers);
+	const broken = brokenRules(breaches, given);
 	const defects = defectsFrom(broken);
-	const harm = grade(plan, given.answers).safetyStops.map(({ rule }) => rule);
+	const harm = breaches
+		.filter(({ demand }) => demand.severity === 'safety-stop')
+		.map(({ demand }) => demand.rule);
 	const exposure = HARMS.map((one) => ({ harm: one, rules: harm.filter((rule) => harmOf(rule) === one) }));
 	return {
 		model: 'teaching',

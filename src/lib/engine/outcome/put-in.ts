@@ -27,7 +27,7 @@ export function putIn(plan: Plan, seen: Situation, given: Answers, asked?: reado
 }
 
 /** Whether the job asks for the field at all. */
-export const speaksOf = ({ plan }: PutIn, id: FieldId) => plan.fields.some((one) => one.field === id);
+const speaksOf = ({ plan }: PutIn, id: FieldId) => plan.fields.some((one) => one.field === id);
 
 /** Whether nothing that the job asks of these was left empty, and it asks for at least one. */
 export const allSet = (given: PutIn, ids: readonly FieldId[]) =>

@@ -3,11 +3,9 @@ import type { Broken } from './broken';
 import { degreeOf } from './degree';
 import type { Side, Standing } from './outcome';
 import { TEACHING } from './teaching';
+import { SAME } from '../units/same';
 
 export const AS_WANTED: Standing = { degree: 0, side: null };
-
-/** Room for the last binary digit, so that a limit met exactly is met. */
-const SAME = 1e-9;
 
 /**
  * Where a number stands to its limits (SI, infinite where there is none). Just outside is a share of the limit; a

@@ -1,11 +1,10 @@
+import { SAME } from '../units/same';
+
 /** A number, or numbers in lists: readings by spot, periods of a shift. */
 export type Given = number | readonly Given[];
 
 /** Closed interval in SI. */
 export type Range = readonly [low: number, high: number];
-
-/** Room for the last binary digit of a converted unit, so that a typed bound counts as the bound. */
-const SAME = 1e-9;
 
 function refuse(formula: string, name: string, value: Given, [low, high]: Range) {
 	if (typeof value !== 'number') {

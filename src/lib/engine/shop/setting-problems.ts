@@ -4,14 +4,12 @@ import { METRIC, unitFor } from '../units/preferences';
 import { valueBounds } from './bounds';
 import type { Shop } from './shop';
 import { SHOP_VALUES, type ShopValueId } from './values';
+import { SAME } from '../units/same';
 
 /** A number or window that a lead wants to set, SI. */
 export type SettingAmount = { readonly value: number } | { readonly min: number; readonly max: number };
 
 export type SettingProblem = { readonly at: 'value' | 'min' | 'max'; readonly text: Text };
-
-/** Room for the last binary digit of a converted unit, so that a typed bound counts as the bound. */
-const SAME = 1e-9;
 
 /** Pairs of values of which the first must not pass the second, or nothing would be left between them. */
 const IN_ORDER: readonly (readonly [ShopValueId, ShopValueId])[] = [

@@ -39,7 +39,7 @@ import thinEdges from './thin-edges';
 import wrinkling from './wrinkling';
 
 /** Every defect there is a picture of, in the order of the catalogue. */
-export const DEFECT_PICTURES = {
+const DEFECT_PICTURES = {
 	'orange-peel': orangePeel,
 	runs,
 	fisheyes,

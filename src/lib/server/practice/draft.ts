@@ -1,4 +1,4 @@
-import type { PracticePart } from '$lib/drills';
+import { fieldsAt, type PracticePart } from '$lib/drills';
 import type { FieldId, Job, Plan, Station } from '$lib/engine';
 import type { Entry } from '$lib/paper';
 import type { Json } from '$lib/records';
@@ -26,6 +26,10 @@ export type PracticeDraft = {
 	readonly hints: Partial<Record<FieldId, HintStep>>;
 	readonly handedIn: boolean;
 };
+
+/** Every field the drill asks for, in the order of its stations. */
+export const askedIn = ({ plan, stations }: Pick<PracticeDraft, 'plan' | 'stations'>): FieldId[] =>
+	stations.flatMap((station) => fieldsAt(plan, station));
 
 const key = (person: string, attempt: string) => `practice ${person} ${attempt}`;
 const current = (person: string) => `practice ${person}`;

@@ -1,11 +1,11 @@
-import { DRILL_KINDS, fieldsAt } from '$lib/drills';
+import { DRILL_KINDS } from '$lib/drills';
 import { ENGINE_VERSION, grade } from '$lib/engine';
 import { handInPractice, type HandInPractice, type Json } from '$lib/records';
 import type { RequestEvent } from '@sveltejs/kit';
 import { act } from '../act';
 import { requirePerson } from '../guard';
 import { answersIn } from './answers';
-import { keepPractice, type PracticeDraft } from './draft';
+import { askedIn, keepPractice, type PracticeDraft } from './draft';
 
 /** Stations are parts of the same tickets that proving issues; a short drill draws its own. */
 const kindOf = ({ part }: PracticeDraft): string =>
@@ -13,9 +13,8 @@ const kindOf = ({ part }: PracticeDraft): string =>
 
 /** Enters the practised ticket in the record, where it never counts, and keeps the sheet to be looked at. */
 export async function handInPracticeDrill(event: RequestEvent, draft: PracticeDraft) {
-	const asked = draft.stations.flatMap((station) => fieldsAt(draft.plan, station));
 	const answers = answersIn(draft.entries);
-	const findings = grade(draft.plan, answers, asked);
+	const findings = grade(draft.plan, answers, askedIn(draft));
 	const wish: HandInPractice = {
 		attempt: draft.attempt,
 		kind: kindOf(draft),

@@ -3,7 +3,7 @@ import { grade, ruleById, STATION_NAMES, type FieldId, type Finding } from '$lib
 import { say } from '$lib/i18n';
 import { derivationsOf, expectationText, fieldView, findingView, type Reader } from '$lib/paper';
 import { answersIn } from './answers';
-import type { HintStep, PracticeDraft } from './draft';
+import { askedIn, type HintStep, type PracticeDraft } from './draft';
 
 /** The rung of the hint ladder that is open: where to look, then the rule, then the worked line. */
 function hintView(draft: PracticeDraft, id: FieldId, reader: Reader) {
@@ -63,9 +63,8 @@ export function stationView(draft: PracticeDraft, reader: Reader) {
 }
 
 /** What comes out when the drill is handed in: every breach in words, and what had been woven into the ticket. */
-export function outcomeView(draft: PracticeDraft, reader: Reader) {
-	const asked = draft.stations.flatMap((station) => fieldsAt(draft.plan, station));
-	const findings = grade(draft.plan, answersIn(draft.entries), asked);
+export function handedInView(draft: PracticeDraft, reader: Reader) {
+	const findings = grade(draft.plan, answersIn(draft.entries), askedIn(draft));
 	return {
 		result: findings.result,
 		breaches: findings.breaches.map((finding) => findingView(finding, reader)),

@@ -6,7 +6,7 @@ import {
 	atNext,
 	handInPracticeDrill,
 	keepPractice,
-	outcomeView,
+	handedInView,
 	ovenView,
 	practiceDraft,
 	readerOf,
@@ -44,7 +44,7 @@ export const load: PageServerLoad = (event) => {
 		ticket: ticketView(draft.job, shop, reader),
 		sheet: sheetView(sheet, draft.job.on, reader),
 		station: draft.handedIn ? null : stationView(draft, reader),
-		outcome: draft.handedIn ? outcomeView(draft, reader) : null,
+		outcome: draft.handedIn ? handedInView(draft, reader) : null,
 		oven: draft.handedIn ? ovenView(draft, shop, reader) : null,
 		titles: lessonTitles(reader.lang)
 	};
