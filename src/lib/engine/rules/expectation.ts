@@ -10,24 +10,36 @@ export type Expectation =
 	| { readonly kind: 'at-most'; readonly max: Traced; readonly amber: number }
 	/** Strictly below: the limit itself is a breach. */
 	| { readonly kind: 'below'; readonly max: Traced; readonly amber: number }
-	/** A computed number and how far off (fraction of it) is still right. */
+	/**
+	 * A computed number and how far off (fraction of it) is still right. `reading`: it is read off an instrument, so an
+	 * answer that is off is wrong, not set too low or too high: nothing becomes of the part before somebody acts on it.
+	 */
 	| {
 			readonly kind: 'computed';
 			readonly value: Traced;
 			readonly tolerance: Traced<'fraction'>;
 			readonly amber: number;
+			readonly reading?: true;
 	  }
-	/** `because`: numbers that decide which options are right, where they are worked out. */
+	/**
+	 * `because`: numbers that decide which options are right, where they are worked out. `leads`: which way the job goes
+	 * wrong when somebody acts on a wrong option, for the options of which that can be said.
+	 */
 	| {
 			readonly kind: 'one-of';
 			readonly options: readonly string[];
 			readonly because?: readonly Traced[];
+			readonly leads?: Readonly<Record<string, 'low' | 'high'>>;
 	  }
 	/** Every option, and none of those in `not`: ticking everything must not pass. */
 	| { readonly kind: 'all-of'; readonly options: readonly string[]; readonly not?: readonly string[] }
 	| { readonly kind: 'none-of'; readonly options: readonly string[] }
-	/** Each pair: the first comes before the second. */
-	| { readonly kind: 'order'; readonly before: readonly (readonly [string, string])[] };
+	/** Each pair: the first comes before the second. `leads`: which way the job goes wrong where that can be said. */
+	| {
+			readonly kind: 'order';
+			readonly before: readonly (readonly [string, string])[];
+			readonly leads?: 'low' | 'high';
+	  };
 
 /** Green limits of a numeric expectation in SI; undefined for the others. `open` limits are themselves outside. */
 export function limits(

@@ -13,8 +13,8 @@ export default {
 		es: 'La pieza cura dentro de la ventana de la hoja'
 	},
 	why: {
-		en: 'The film links up only when the metal or plastic under it reaches the temperature on the sheet. Cooler stays soft; hotter turns it dark and brittle.',
-		es: 'La película reticula solo cuando el metal o el plástico debajo alcanza la temperatura de la hoja. Más fría queda blanda; más caliente se oscurece y se vuelve quebradiza.'
+		en: 'The film links up only when the metal or plastic under it reaches the temperature on the sheet.',
+		es: 'La película solo cura cuando el metal o plástico de debajo llega a la temperatura de la hoja.'
 	},
 	severity: 'quality',
 	authority: 'data-sheet',
@@ -25,8 +25,8 @@ export default {
 		high: ['over-cure', 'colour-shift', 'gloss-off', 'outgassing-blisters']
 	},
 	outcome: {
-		en: 'Too cool: the film dents under a nail and comes off on a solvent rag. Too hot: it yellows and cracks.',
-		es: 'Muy fría: la película se marca con la uña y se va con el trapo con solvente. Muy caliente: amarillea y se agrieta.'
+		en: 'Too cool: the film dents under a nail and comes off on a solvent rag. Too hot: it darkens, turns brittle and cracks.',
+		es: 'Muy fría: se marca con la uña y se va con el trapo con solvente. Muy caliente: queda oscura, quebradiza y agrietada.'
 	},
 	evidence: {
 		en: 'Read the part thermocouples on the oven chart, not the display, in the unit the sheet prints; then rub the witness panel.',

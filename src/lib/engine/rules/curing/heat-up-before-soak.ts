@@ -13,8 +13,8 @@ export default {
 		es: 'Saber cuánto calienta la carga antes de que empiece el tiempo'
 	},
 	why: {
-		en: 'The hold begins when the slowest wall is hot, not when the air is. Twice the wall takes twice as long. Of the same wall aluminium takes two thirds of the time of steel, plastic about half, and the core of thick plastic more.',
-		es: 'El tiempo de curado empieza cuando la pared más lenta está caliente, no el aire. El doble de pared tarda el doble. Con la misma pared el aluminio tarda dos tercios de lo que el acero, el plástico más o menos la mitad, y el núcleo de un plástico grueso más.'
+		en: 'The hold begins when the slowest wall is hot. Twice the wall, twice the time. For the same wall aluminium takes two thirds of steel’s time, plastic about half, thick plastic more.',
+		es: 'El curado cuenta desde que la pared más lenta está caliente. Doble pared, doble tiempo. A igual pared: aluminio, dos tercios del acero; plástico, cerca de la mitad; plástico grueso, más.'
 	},
 	severity: 'quality',
 	authority: 'tool',
@@ -27,8 +27,8 @@ export default {
 	lesson: 'curing#heat-up-before-soak',
 	breaks: { low: ['soft-film', 'gloss-off'], high: ['over-cure', 'colour-shift'] },
 	outcome: {
-		en: 'Expected too short, thick parts are taken out soft; expected too long, thin ones brown while everybody waits.',
-		es: 'Si se espera muy corto, las piezas gruesas salen blandas; si muy largo, las delgadas se oscurecen mientras todos esperan.'
+		en: 'Too short: thick parts stay soft. Too long: thin parts brown.',
+		es: 'Muy corto: piezas gruesas blandas. Muy largo: piezas delgadas oscurecidas.'
 	},
 	evidence: {
 		en: 'On the oven chart count the minutes from the door to the slowest part in the window, and keep them beside wall and material for the next load.',

@@ -12,8 +12,8 @@ export default {
 		es: 'Un termopar en la sección más pesada y otro en la más delgada'
 	},
 	why: {
-		en: 'The heaviest section arrives last and says when the hold begins. The thinnest or most heat-limited spot arrives first and says when to stop. Rack wire and oven wall speak for neither.',
-		es: 'La sección más pesada llega al final y dice cuándo empieza el tiempo. La zona más delgada o más limitada por calor llega primero y dice cuándo parar. El alambre y la pared no hablan por ninguna.'
+		en: 'The heaviest section arrives last and says when the hold begins; the thinnest or most heat-limited spot arrives first and says when to stop. Rack wire and oven wall tell neither.',
+		es: 'La sección más pesada llega última y dice cuándo empezar a contar; la más delgada o limitada por calor llega primero y dice cuándo parar. Alambre y pared no dicen nada.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -24,8 +24,8 @@ export default {
 		high: ['soft-film', 'over-cure']
 	},
 	outcome: {
-		en: 'The block comes out soft while the thin tab is already overbaked, and the chart shows neither.',
-		es: 'El bloque sale blando mientras la pestaña delgada ya se pasó, y el registro no muestra ninguna de las dos.'
+		en: 'The block stays soft, the thin tab is overbaked.',
+		es: 'El bloque queda blando, la pestaña delgada se pasa.'
 	},
 	evidence: {
 		en: 'Ask where the thermocouples sat, look for the traces they left, and rub a thick and a thin section.',

@@ -21,8 +21,8 @@ export default {
 		es: 'Piezas delgadas y gruesas no comparten reloj'
 	},
 	why: {
-		en: 'A thick wall needs several times as long to heat through. One time for both leaves the thick parts soft or bakes the thin ones too long.',
-		es: 'Una pared gruesa tarda varias veces más en calentarse. Un solo tiempo para ambas deja blandas las gruesas o pasa de cocción las delgadas.'
+		en: 'A thick wall takes several times as long to heat through, so one time cannot suit both.',
+		es: 'Una pared gruesa tarda varias veces más en calentarse; un solo tiempo no sirve para ambas.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -35,8 +35,8 @@ export default {
 	lesson: 'curing#unlike-parts-split',
 	breaks: { wrong: ['soft-film', 'over-cure', 'distorted-part'] },
 	outcome: {
-		en: 'One kind of part in the load comes out soft, or the other comes out brittle or bent.',
-		es: 'Un tipo de pieza de la carga sale blando, o el otro sale quebradizo o doblado.'
+		en: 'The thick parts come out soft, or the thin ones brittle or bent.',
+		es: 'Las piezas gruesas salen blandas, o las delgadas quebradizas o dobladas.'
 	},
 	evidence: {
 		en: 'Rub one thick and one thin part of the same load and compare their curves on the oven chart.',

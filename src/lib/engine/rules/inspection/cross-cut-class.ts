@@ -12,8 +12,8 @@ export default {
 		es: 'La peor clase de corte cruzado la da la hoja técnica'
 	},
 	why: {
-		en: 'ISO 2409 counts 0 as best, the tape method of ASTM D3359 counts 5B as best: a limit remembered from one scale is wrong on the other. Neither says what is good enough; the sheet does.',
-		es: 'ISO 2409 cuenta 0 como lo mejor y el método de cinta de ASTM D3359 cuenta 5B como lo mejor: un límite recordado de una escala es falso en la otra. Ninguna dice qué basta; lo dice la hoja.'
+		en: 'ISO 2409 counts 0 as best, ASTM D3359 5B: a limit from one scale is wrong on the other. Only the sheet says what is good enough.',
+		es: 'En ISO 2409 lo mejor es 0; en ASTM D3359, 5B: un límite de una escala es falso en la otra. Solo la hoja dice qué basta.'
 	},
 	severity: 'quality',
 	authority: 'data-sheet',
@@ -21,8 +21,8 @@ export default {
 	lesson: 'inspection#cross-cut-class',
 	breaks: { high: ['flaking', 'intercoat-peel'] },
 	outcome: {
-		en: 'A limit set too high releases a film that comes off in use; set too low, sound parts are stripped.',
-		es: 'Un límite muy alto libera una película que se desprende en uso; muy bajo, se decapan piezas buenas.'
+		en: 'Too high: a film that comes off in use. Too low: sound parts stripped.',
+		es: 'Muy alto: la película se desprende en uso. Muy bajo: se decapan piezas buenas.'
 	},
 	evidence: {
 		en: 'Find the kept witness panel and grade its lattice again, naming the scale.',

@@ -8,8 +8,8 @@ export default {
 	skill: 'C12',
 	title: { en: 'Cut the witness panel, never the part', es: 'Se corta el panel testigo, nunca la pieza' },
 	why: {
-		en: 'A cross-cut goes down to the metal. On the customer’s part that is damage, unless the job says so in writing; the panel that went through every step with it says the same.',
-		es: 'El corte cruzado llega hasta el metal. En la pieza del cliente eso es daño, salvo que el trabajo lo pida por escrito; el panel que pasó por todos los pasos con ella dice lo mismo.'
+		en: 'A cross-cut goes down to the metal. On the customer’s part that is damage, unless the job says so in writing; the panel that went along tells the same.',
+		es: 'El corte cruzado llega al metal. En la pieza del cliente eso es daño, salvo que el trabajo lo pida por escrito; el panel que la acompañó dice lo mismo.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -18,7 +18,7 @@ export default {
 	breaks: { wrong: ['holiday'] },
 	outcome: {
 		en: 'A lattice of bare lines on a part that was good.',
-		es: 'Una retícula de líneas desnudas en una pieza que estaba buena.'
+		es: 'Una retícula de líneas desnudas en una pieza buena.'
 	},
 	evidence: {
 		en: 'Look for six or eleven parallel cuts crossing at right angles on the part.',

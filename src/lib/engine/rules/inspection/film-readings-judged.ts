@@ -15,8 +15,8 @@ export default {
 	skill: 'C12',
 	title: { en: 'The readings decide: accept or hold', es: 'Las lecturas deciden: aceptar o retener' },
 	why: {
-		en: 'A good mean can hide one bare spot, and good spots can hide a thin mean. Both have to hold, with five spots of three readings; fewer say too little to release on.',
-		es: 'Un buen promedio puede tapar un sitio casi desnudo, y buenos sitios pueden tapar un promedio delgado. Deben cumplir ambos, con cinco sitios de tres lecturas; menos no alcanza para liberar.'
+		en: 'A good mean can hide a bare spot, and good spots a thin mean, so both have to hold. Fewer than five spots of three readings release nothing.',
+		es: 'Un buen promedio puede tapar un sitio casi desnudo, y buenos sitios un promedio delgado; deben cumplir ambos. Con menos de cinco sitios de tres lecturas no se libera.'
 	},
 	severity: 'quality',
 	authority: 'tool',
@@ -24,8 +24,8 @@ export default {
 	lesson: 'inspection#film-readings-judged',
 	breaks: { wrong: ['over-thick', 'pinpoint-rust', 'holiday'] },
 	outcome: {
-		en: 'A film outside its window leaves the shop, or sound work is stripped and done again.',
-		es: 'Sale del taller una película fuera de ventana, o se decapa y repite un trabajo bueno.'
+		en: 'A film outside its window goes out, or sound work is stripped.',
+		es: 'Sale una película fuera de ventana, o se decapa trabajo bueno.'
 	},
 	evidence: {
 		en: 'Work out the spot means and their mean again from the raw readings on the ticket.',

@@ -19,8 +19,8 @@ export default {
 		es: 'El medidor corresponde al metal y se pone en cero sobre él'
 	},
 	why: {
-		en: 'A magnetic gauge reads nothing true on aluminium, an eddy gauge adds the oxide of anodising, and fibre laminate upsets both. Zero on the same prepared metal, or weigh a witness.',
-		es: 'Un medidor magnético no lee bien sobre aluminio, uno de corrientes de Foucault suma el óxido del anodizado, y el laminado de fibra engaña a los dos. Ponga en cero sobre el mismo metal preparado, o pese un testigo.'
+		en: 'A magnetic gauge reads nothing true on aluminium, an eddy gauge adds the oxide of anodising, fibre laminate upsets both. Zero on the same prepared metal, or weigh a witness.',
+		es: 'El magnético lee mal sobre aluminio, el de corrientes de Foucault suma el óxido del anodizado, el laminado engaña a ambos. Ponga en cero sobre el mismo metal preparado, o pese un testigo.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -30,8 +30,8 @@ export default {
 	lesson: 'inspection#gauge-suits-substrate',
 	breaks: { wrong: ['over-thick', 'pinpoint-rust'] },
 	outcome: {
-		en: 'Readings are off by more than the film window, so thin or thick parts go out as good.',
-		es: 'Las lecturas se desvían más que la ventana de película, y piezas delgadas o gruesas salen como buenas.'
+		en: 'Thin or thick parts go out as good.',
+		es: 'Piezas delgadas o gruesas salen como buenas.'
 	},
 	evidence: {
 		en: 'Take the same gauge to a bare piece with the same preparation: it must read zero there.',

@@ -13,8 +13,8 @@ export default {
 		es: 'El solvente y el número de frotes los da la hoja técnica'
 	},
 	why: {
-		en: 'The test method fixes neither solvent nor count nor what passes. Only the sheet says how many double rubs this film takes when it is cured.',
-		es: 'El método de prueba no fija ni solvente, ni número, ni qué pasa. Solo la hoja dice cuántos frotes dobles aguanta esta película cuando está curada.'
+		en: 'The test method fixes neither solvent nor count nor what passes; only the sheet says how many double rubs a cured film takes.',
+		es: 'El método de prueba no fija solvente, número ni qué pasa; solo la hoja dice cuántos frotes dobles aguanta la película curada.'
 	},
 	severity: 'quality',
 	authority: 'data-sheet',
@@ -24,8 +24,8 @@ export default {
 	lesson: 'inspection#rub-count-from-sheet',
 	breaks: { low: ['soft-film'] },
 	outcome: {
-		en: 'Too few rubs pass a film that is not cured; more than the sheet asks condemn one that is.',
-		es: 'Con muy pocos frotes pasa una película sin curar; con más de los que pide la hoja se rechaza una curada.'
+		en: 'Too few pass an uncured film; too many condemn a cured one.',
+		es: 'Muy pocos dejan pasar una película sin curar; demasiados rechazan una curada.'
 	},
 	evidence: {
 		en: 'Rub the kept witness panel with the solvent and count of the sheet and look at the cloth and the gloss.',

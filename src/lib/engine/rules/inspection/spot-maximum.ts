@@ -11,8 +11,8 @@ export default {
 	skill: 'C12',
 	title: { en: 'Highest spot that passes: 1.2 of the maximum', es: 'Sitio máximo que pasa: 1.2 del máximo' },
 	why: {
-		en: 'Above 1.2 of the maximum a film may crack, pop or keep the part from fitting. The rule was written for thicker films: on 10 to 40 µm the gauge itself is off by a few µm, so a spot near the limit is measured again.',
-		es: 'Por encima de 1.2 del máximo la película puede agrietarse, hervir o impedir que la pieza encaje. La regla se escribió para películas más gruesas: entre 10 y 40 µm el propio medidor se desvía algunos µm, así que un sitio cerca del límite se mide otra vez.'
+		en: 'Above 1.2 of the maximum films may crack, pop or not fit. A rule for thicker films: at 10 to 40 µm gauges err by a few µm; near the limit, measure again.',
+		es: 'Sobre 1.2 del máximo la película puede agrietarse, hervir o no encajar. Regla de películas más gruesas: entre 10 y 40 µm el medidor se desvía algunos µm; cerca del límite, mida otra vez.'
 	},
 	severity: 'quality',
 	authority: 'tool',
@@ -20,8 +20,8 @@ export default {
 	lesson: 'inspection#spot-maximum',
 	breaks: { high: ['over-thick', 'over-cure'] },
 	outcome: {
-		en: 'A limit set too high lets parts out that will not fit or that crack; set too low, good parts are stripped.',
-		es: 'Un límite muy alto deja salir piezas que no encajan o se agrietan; muy bajo, se decapan piezas buenas.'
+		en: 'Too high: bad parts pass. Too low: good ones stripped.',
+		es: 'Muy alto: salen piezas malas. Muy bajo: se decapan buenas.'
 	},
 	evidence: {
 		en: 'Average three readings in a 4 cm circle on the thickest place, and try the mating part or a thread gauge.',

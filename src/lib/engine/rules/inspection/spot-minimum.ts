@@ -11,8 +11,8 @@ export default {
 	skill: 'C12',
 	title: { en: 'Lowest spot that passes: 0.8 of the minimum', es: 'Sitio mínimo que pasa: 0.8 del mínimo' },
 	why: {
-		en: 'One spot is the mean of three readings and may fall to 0.8 of the minimum while the mean of all spots stays inside the window. The rule was written for thicker films: on 10 to 40 µm the gauge itself is off by a few µm, so a spot near the limit is measured again.',
-		es: 'Un sitio es el promedio de tres lecturas y puede bajar a 0.8 del mínimo mientras el promedio de todos quede en la ventana. La regla se escribió para películas más gruesas: entre 10 y 40 µm el propio medidor se desvía algunos µm, así que un sitio cerca del límite se mide otra vez.'
+		en: 'Spots may fall to 0.8 of the minimum, their mean may not. A rule for thicker films: at 10 to 40 µm gauges err by a few µm; near the limit, measure again.',
+		es: 'Un sitio puede bajar a 0.8 del mínimo; el promedio, no. Regla de películas más gruesas: entre 10 y 40 µm el medidor se desvía algunos µm; cerca del límite, mida otra vez.'
 	},
 	severity: 'quality',
 	authority: 'tool',
@@ -20,8 +20,8 @@ export default {
 	lesson: 'inspection#spot-minimum',
 	breaks: { low: ['pinpoint-rust', 'print-through', 'thin-edges'] },
 	outcome: {
-		en: 'A limit set too low lets bare peaks and thin spots out of the shop; set too high, good parts are stripped.',
-		es: 'Un límite muy bajo deja salir picos desnudos y zonas delgadas; muy alto, se decapan piezas buenas.'
+		en: 'Too low: thin spots pass. Too high: good parts stripped.',
+		es: 'Muy bajo: salen zonas delgadas. Muy alto: se decapan piezas buenas.'
 	},
 	evidence: {
 		en: 'Average three readings in a 4 cm circle on the thinnest place and compare with the window on the ticket.',

@@ -14,8 +14,8 @@ export default {
 		es: 'El curado no debe ser más caliente de lo que aguanta la pieza'
 	},
 	why: {
-		en: 'The part with the lowest limit sets what the oven may do. If the coolest cure on the sheet is hotter, or the sheet has no cure for this sort of part, no oven setting is right.',
-		es: 'La pieza con el límite más bajo manda sobre el horno. Si el curado más frío de la hoja es más caliente, o la hoja no da curado para este tipo de pieza, ningún ajuste del horno es correcto.'
+		en: 'If even the coolest cure on the sheet is hotter than the most delicate part may get, or the sheet has none for it, no oven setting is right.',
+		es: 'Si hasta el curado más frío de la hoja pasa el límite de la pieza más delicada, o no hay curado para ella, ningún ajuste sirve.'
 	},
 	severity: 'quality',
 	authority: 'part-limit',

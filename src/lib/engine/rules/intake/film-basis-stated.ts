@@ -10,7 +10,7 @@ export default {
 	title: { en: 'Per side or in total is asked', es: 'Por cara o en total se pregunta' },
 	why: {
 		en: 'A drawing that gives a film without saying per side or in total can be read two ways, and one is twice the other.',
-		es: 'Un plano que da un espesor sin decir si es por cara o en total se puede leer de dos maneras, y una es el doble de la otra.'
+		es: 'Un plano que da un espesor sin decir por cara o en total se lee de dos maneras; una es el doble de la otra.'
 	},
 	severity: 'quality',
 	authority: 'customer',

@@ -12,8 +12,8 @@ export default {
 		es: 'Las caras de ajuste quedan sin recubrir, estén o no en la lista'
 	},
 	why: {
-		en: 'Threads, seats, sealing and ground faces were machined to size. A film adds twice its thickness to a diameter and about four times to a thread, so they are masked even where the customer’s list forgot them.',
-		es: 'Roscas, asientos, caras de sellado y de tierra se mecanizaron a medida. Una película suma el doble de su espesor a un diámetro y unas cuatro veces a una rosca, así que se enmascaran aunque la lista del cliente las haya olvidado.'
+		en: 'Threads, seats, sealing and ground faces are machined to size; film adds twice its thickness to a diameter, about four times to a thread.',
+		es: 'Roscas, asientos y caras de sellado y tierra se mecanizan a medida; la película suma el doble de su espesor a un diámetro y unas cuatro veces a una rosca.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -21,8 +21,8 @@ export default {
 	lesson: 'intake#fit-faces-masked',
 	breaks: { low: ['over-thick'], high: ['holiday'], wrong: ['holiday'] },
 	outcome: {
-		en: 'Too little masked: the part does not go together. Too much: a bare face rusts.',
-		es: 'Si falta máscara, la pieza no ensambla. Si sobra, una cara desnuda se oxida.'
+		en: 'Too little masked: the part does not fit. Too much: a bare face rusts.',
+		es: 'Si falta máscara, no ensambla. Si sobra, sale óxido.'
 	},
 	evidence: {
 		en: 'Try the thread gauge and the mating part, and count masks in and out.',

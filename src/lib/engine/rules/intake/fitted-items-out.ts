@@ -10,7 +10,7 @@ export default {
 	title: { en: 'Fitted items come out first', es: 'Lo que trae montado se saca primero' },
 	why: {
 		en: 'Grease bleeds out of a bearing, seals cook, magnets and bonded plastic let go. None of them takes cleaner and oven, and a mask does not keep either out.',
-		es: 'La grasa sale del rodamiento, los sellos se cuecen, los imanes y el plástico pegado se sueltan. Nada de eso aguanta limpiador y horno, y una máscara no los detiene.'
+		es: 'La grasa sale del rodamiento, los sellos se cuecen, imanes y plástico pegado se sueltan. Nada de eso aguanta limpiador y horno, y la máscara no protege.'
 	},
 	severity: 'quality',
 	authority: 'shop',

@@ -10,8 +10,8 @@ export default {
 	skill: 'C4',
 	title: { en: 'Magnet and paper agree', es: 'El imán y el documento coinciden' },
 	why: {
-		en: 'A magnet that holds where the paper says it should not, or does not hold on what the paper calls steel, means that paper and part are not the same. Declared stainless may be a ferritic grade or plated steel.',
-		es: 'Si el imán se pega donde el documento dice que no, o no se pega en lo que el documento llama acero, el documento y la pieza no son lo mismo. Un inoxidable declarado puede ser ferrítico o acero con baño.'
+		en: 'If the magnet holds where the paper says no, or not on what it calls steel, paper and part differ. Declared stainless may be a ferritic grade or plated steel.',
+		es: 'Si el imán se pega donde el documento lo niega, o no en lo que llama acero, pieza y documento difieren. Un inoxidable declarado puede ser ferrítico o acero con baño.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -19,8 +19,8 @@ export default {
 	lesson: 'intake#magnet-agrees-with-paper',
 	breaks: { wrong: ['cross-contamination', 'flaking', 'distorted-part'] },
 	outcome: {
-		en: 'Medium, heat and gauge are chosen for another metal than the one in your hands.',
-		es: 'Abrasivo, calor y medidor se eligen para otro metal que el que tiene en la mano.'
+		en: 'Medium, heat and gauge are chosen for the wrong metal.',
+		es: 'Abrasivo, calor y medidor se eligen para otro metal.'
 	},
 	evidence: {
 		en: 'Put a magnet on the bare part and compare with the material on the ticket.',

@@ -9,8 +9,8 @@ export default {
 	skill: 'C4',
 	title: { en: 'Unknown material stops the job', es: 'Material desconocido: el trabajo no empieza' },
 	why: {
-		en: 'Heat limit, cleaner and blast medium all hang on the material. A light grey metal nobody can name may be magnesium, and grinding or blasting it to find out can start a fire.',
-		es: 'El límite de calor, el limpiador y el abrasivo dependen del material. Un metal gris claro que nadie sabe nombrar puede ser magnesio, y esmerilarlo o granallarlo para averiguarlo puede iniciar un incendio.'
+		en: 'Heat limit, cleaner and blast medium hang on the material. A light grey metal nobody can name may be magnesium: grinding or blasting it to see can start a fire.',
+		es: 'Límite de calor, limpiador y abrasivo dependen del material. Un metal gris claro sin identificar puede ser magnesio, y esmerilarlo o granallarlo para averiguarlo puede iniciar un incendio.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',
@@ -23,8 +23,8 @@ export default {
 	lesson: 'intake#material-known',
 	breaks: { wrong: ['distorted-part', 'solvent-crazing', 'flaking'] },
 	outcome: {
-		en: 'A part is warped or a dust fire is lit because somebody guessed.',
-		es: 'Se deforma una pieza o se prende un polvo porque alguien adivinó.'
+		en: 'Somebody guesses: a part warps or a dust fire starts.',
+		es: 'Alguien adivina: se deforma una pieza o se prende el polvo.'
 	},
 	evidence: {
 		en: 'Look on the ticket for who confirmed the material, and from which paper.',

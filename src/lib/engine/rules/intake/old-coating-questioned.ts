@@ -9,8 +9,8 @@ export default {
 	skill: 'C4',
 	title: { en: 'An old coating is questioned first', es: 'Un recubrimiento anterior se pregunta primero' },
 	why: {
-		en: 'An unknown old film may hold lead, chromium or cadmium, which blasting turns into dust you breathe. New film on top lifts with whatever is below it.',
-		es: 'Una película vieja desconocida puede tener plomo, cromo o cadmio, que al granallar se vuelven polvo que usted respira. La película nueva se levanta junto con lo que tiene debajo.'
+		en: 'An unknown old film may hold lead, chromium or cadmium, which blasting turns into dust you breathe. New film lifts with whatever is below it.',
+		es: 'Una película vieja desconocida puede tener plomo, cromo o cadmio, que al granallar se vuelven polvo que usted respira. La nueva se levanta con ella.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',
@@ -19,7 +19,7 @@ export default {
 	breaks: { wrong: ['wrinkling', 'intercoat-peel', 'fisheyes'] },
 	outcome: {
 		en: 'Toxic dust gets into the cabinet and the air, or both films come off together.',
-		es: 'Polvo tóxico llega a la cabina y al aire, o las dos películas se desprenden juntas.'
+		es: 'Polvo tóxico en la cabina y el aire, o ambas películas se desprenden juntas.'
 	},
 	evidence: {
 		en: 'Look at the receiving photo and ask which film it was.',

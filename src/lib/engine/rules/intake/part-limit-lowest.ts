@@ -12,8 +12,8 @@ export default {
 	skill: 'C4',
 	title: { en: 'The lowest limit of all parts counts', es: 'Cuenta el límite más bajo de todas las piezas' },
 	why: {
-		en: 'A knob, a seal or a thin polymer cover in the same load reaches oven heat like the rest. The one that stands least sets the limit; a limit the customer wrote replaces those of the materials.',
-		es: 'Una perilla, un sello o una tapa de polímero en la misma carga llega al calor del horno como lo demás. Lo que menos aguanta fija el límite; un límite escrito por el cliente reemplaza los de los materiales.'
+		en: 'A knob, seal or thin polymer cover reaches oven heat like the rest, so the one that stands least sets the limit. The customer’s written limit replaces the materials’ own.',
+		es: 'Una perilla, un sello o una tapa de polímero se calientan como lo demás; lo que menos aguanta fija el límite. Un límite escrito del cliente reemplaza los del material.'
 	},
 	severity: 'quality',
 	authority: 'part-limit',
@@ -21,8 +21,8 @@ export default {
 	lesson: 'intake#part-limit-lowest',
 	breaks: { high: ['distorted-part', 'anodise-crazing'] },
 	outcome: {
-		en: 'Read too high, the part warps or loses temper. Read too low, a cure that fits is turned down.',
-		es: 'Si se lee muy alto, la pieza se deforma o pierde temple. Si se lee muy bajo, se descarta un curado que sí cabe.'
+		en: 'Too high: the part warps or softens. Too low: a good cure refused.',
+		es: 'Muy alto: la pieza se deforma o ablanda. Muy bajo: se descarta un curado bueno.'
 	},
 	evidence: {
 		en: 'List every material and fitted item with its limit and compare with the oven chart.',

@@ -12,8 +12,8 @@ export default {
 		es: 'Desgasificado más caliente que el curado, dentro del límite de la pieza'
 	},
 	why: {
-		en: 'Pores hold air, oil and cleaner. What comes out only at curing heat blows through the film, so it is driven out before, a little hotter than the cure ever gets, and never hotter than the part may get.',
-		es: 'Los poros guardan aire, aceite y limpiador. Lo que sale recién al calor del curado atraviesa la película; por eso se saca antes, algo más caliente de lo que llegará el curado y nunca más de lo que aguanta la pieza.'
+		en: 'Air, oil and cleaner in the pores blow through the film at curing heat. Drive them out first, a little hotter than the cure ever gets, never above the part limit.',
+		es: 'Aire, aceite y limpiador de los poros atraviesan la película con el calor del curado. Sáquelos antes, algo más caliente que el curado, nunca más de lo que aguanta la pieza.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -26,8 +26,8 @@ export default {
 	lesson: 'surface-preparation#bake-out-temperature',
 	breaks: { low: ['outgassing-blisters', 'pinholes'], high: ['distorted-part'] },
 	outcome: {
-		en: 'Low: blisters over the same pores on every part. High: the part loses temper or warps.',
-		es: 'Baja: ampollas sobre los mismos poros en cada pieza. Alta: la pieza pierde temple o se deforma.'
+		en: 'Low: blisters over the pores. High: the part loses temper or warps.',
+		es: 'Baja: ampollas sobre los poros. Alta: la pieza pierde temple o se deforma.'
 	},
 	evidence: {
 		en: 'Bake a bare part and a sheet witness together: blisters on the part only mean gas from the metal.',

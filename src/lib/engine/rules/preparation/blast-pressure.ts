@@ -10,8 +10,8 @@ export default {
 	skill: 'C7',
 	title: { en: 'Pressure by the softest part', es: 'La presión según la pieza más blanda' },
 	why: {
-		en: 'Too much pressure warps thin parts and drives grain into soft metal; too little leaves shiny patches the film lets go of. With several materials on the ticket the most delicate one sets the gauge.',
-		es: 'Demasiada presión deforma piezas delgadas y clava grano en metal blando; muy poca deja zonas brillantes de las que la película se suelta. Con varios materiales en la orden, el más delicado fija el manómetro.'
+		en: 'Too much pressure warps thin parts and drives grain into soft metal; too little leaves shiny patches. With several materials the most delicate one sets the gauge.',
+		es: 'Demasiada presión deforma piezas delgadas y clava grano en metal blando; muy poca deja zonas brillantes. Con varios materiales, el más delicado fija el manómetro.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -19,8 +19,8 @@ export default {
 	lesson: 'surface-preparation#blast-pressure',
 	breaks: { low: ['flaking'], high: ['grit-inclusion', 'pinpoint-rust', 'distorted-part'] },
 	outcome: {
-		en: 'Low: shiny patches and flaking. High: embedded grain, deep profile, warped sheet.',
-		es: 'Baja: zonas brillantes y desprendimiento. Alta: grano clavado, perfil profundo, lámina deformada.'
+		en: 'Low: the film flakes off shiny patches. High: embedded grain, deep profile, warped sheet.',
+		es: 'Baja: la película se suelta de zonas brillantes. Alta: grano clavado, perfil profundo, lámina deformada.'
 	},
 	evidence: {
 		en: 'Read the cabinet gauge with the nozzle open, in the unit it is marked in.',

@@ -12,7 +12,7 @@ export default {
 	},
 	why: {
 		en: 'Skin leaves oil and salt, powder leaves a release film, leather carries old grease. None of it shows before the oven.',
-		es: 'La piel deja aceite y sal, el polvo deja una película que no pega, el cuero lleva grasa vieja. Nada de eso se ve antes del horno.'
+		es: 'La piel deja aceite y sal, el polvo una película que no pega, el cuero grasa vieja. Nada se ve antes del horno.'
 	},
 	severity: 'quality',
 	authority: 'shop',

@@ -35,8 +35,8 @@ export default {
 	skill: 'C5',
 	title: { en: 'A cleaner the material can take', es: 'Un limpiador que el material aguante' },
 	why: {
-		en: 'Strong solvent cracks a stressed plastic, hot alkali etches aluminium and zinc, and a wipe alone only moves machining oil around. The most delicate part on the ticket decides.',
-		es: 'Un solvente fuerte agrieta un plástico con tensiones, el álcali caliente ataca el aluminio y el zinc, y un paño solo reparte el aceite de mecanizado. Decide la pieza más delicada de la orden.'
+		en: 'Strong solvent cracks stressed plastic, hot alkali etches aluminium and zinc, and a wipe alone just moves machining oil. The most delicate part decides.',
+		es: 'El solvente fuerte agrieta plástico con tensiones, el álcali caliente ataca aluminio y zinc, y un paño solo reparte el aceite de mecanizado. Decide la pieza más delicada.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -46,8 +46,8 @@ export default {
 	lesson: 'surface-preparation#cleaner-suits-material',
 	breaks: { wrong: ['solvent-crazing', 'fisheyes', 'flaking'] },
 	outcome: {
-		en: 'The plastic crazes in minutes or days, the metal is etched, or oil stays and the film pits.',
-		es: 'El plástico se fisura en minutos o días, el metal queda atacado, o queda aceite y la película hace cráteres.'
+		en: 'Plastic crazes in minutes or days, metal is etched, or oil stays and the film pits.',
+		es: 'Plástico fisurado en minutos o días, metal atacado, o aceite y cráteres.'
 	},
 	evidence: {
 		en: 'Look for silvery hair cracks at gates and corners, and wipe with a white cloth.',

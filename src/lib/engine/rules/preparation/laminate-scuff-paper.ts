@@ -8,8 +8,8 @@ export default {
 	skill: 'C5',
 	title: { en: 'Laminates are scuffed with P320 to P400', es: 'Los laminados se lijan con P320 a P400' },
 	why: {
-		en: 'Coarse paper cuts the fibres and its scratches show through a thin film; very fine paper polishes and leaves no key. Stop when the shine is gone and no fibre shows.',
-		es: 'La lija gruesa corta las fibras y sus rayas se ven a través de una película delgada; la muy fina pule y no deja anclaje. Pare cuando se va el brillo y no asoma fibra.'
+		en: 'Coarse paper cuts the fibres; very fine paper polishes and leaves no key. Stop when the shine is gone and no fibre shows.',
+		es: 'La lija gruesa corta fibras; la muy fina pule y no deja anclaje. Pare cuando se va el brillo y no asoma fibra.'
 	},
 	severity: 'quality',
 	authority: 'shop',

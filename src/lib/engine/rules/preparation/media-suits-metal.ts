@@ -9,8 +9,8 @@ export default {
 	skill: 'C7',
 	title: { en: 'A medium that suits every part', es: 'Un abrasivo adecuado para cada pieza' },
 	why: {
-		en: 'Under a film of a few hundredths of a millimetre the grain must be fine: coarse grain digs deeper than the film, and bead or soft media leave too little key on hard metal. Where nothing on the bench suits, scuff by hand rather than blast with the wrong grain.',
-		es: 'Bajo una película de unas centésimas de milímetro el grano debe ser fino: el grueso cava más hondo que la película, y la microesfera o el abrasivo blando dejan poco anclaje en metal duro. Si nada del banco sirve, lije a mano antes que granallar con el grano equivocado.'
+		en: 'Coarse grain digs deeper than a film of a few hundredths of a millimetre; bead or soft media leave too little key on hard metal. Where nothing suits, scuff by hand.',
+		es: 'El grano grueso cava más hondo que una película de unas centésimas de milímetro; microesfera o abrasivo blando dejan poco anclaje en metal duro. Si nada sirve, lije a mano.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -18,8 +18,8 @@ export default {
 	lesson: 'surface-preparation#media-suits-metal',
 	breaks: { wrong: ['pinpoint-rust', 'flaking', 'grit-inclusion'] },
 	outcome: {
-		en: 'Peaks stand through the film, or it has nothing to hold to.',
-		es: 'Los picos atraviesan la película, o esta no tiene de qué agarrarse.'
+		en: 'Peaks stand through the film, or it does not hold.',
+		es: 'Los picos atraviesan la película, o esta no agarra.'
 	},
 	evidence: {
 		en: 'Read the label of what is in the cabinet, and measure the profile with a stylus.',

@@ -12,8 +12,8 @@ export default {
 	skill: 'C7',
 	title: { en: 'A nozzle the compressor carries', es: 'Una boquilla que el compresor alcanza a alimentar' },
 	why: {
-		en: 'A nozzle takes air by the square of its bore. Where it takes more than the compressor delivers, the pressure at the nozzle falls while you blast, and the face is left shiny however long you stay on it.',
-		es: 'La boquilla toma aire según el cuadrado de su diámetro. Si toma más de lo que entrega el compresor, la presión en la boquilla cae mientras granalla, y la cara queda brillante por más que insista.'
+		en: 'A nozzle takes air by the square of its bore. One that takes more than the compressor delivers loses pressure, and the face stays shiny however long you blast.',
+		es: 'La boquilla toma aire según su diámetro al cuadrado. Si toma más de lo que da el compresor, la presión cae y la cara queda brillante aunque insista.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -21,8 +21,8 @@ export default {
 	lesson: 'surface-preparation#nozzle-compressor-carries',
 	breaks: { wrong: ['flaking'] },
 	outcome: {
-		en: 'The gauge sags after the first parts, the rest of the rack is under-blasted and the film lets go there.',
-		es: 'El manómetro baja después de las primeras piezas; el resto queda mal granallado y ahí se suelta la película.'
+		en: 'Parts after the first are under-blasted and the film lets go.',
+		es: 'El resto queda mal granallado y la película se suelta.'
 	},
 	evidence: {
 		en: 'Read the gauge at the nozzle after a minute of steady blasting, and try the bore with a drill shank.',

@@ -14,7 +14,7 @@ export default {
 	},
 	why: {
 		en: 'Blasting drives oil that was not removed into the surface, where no wipe reaches it. A mask put on after blasting leaves glue and prints on the key.',
-		es: 'El granallado mete en la superficie el aceite que no se quitó, y ahí ningún paño llega. Una máscara puesta después de granallar deja pegamento y huellas sobre el anclaje.'
+		es: 'El granallado mete en la superficie el aceite que no se quitó, donde ningún paño llega. Una máscara puesta después deja pegamento y huellas sobre el anclaje.'
 	},
 	severity: 'quality',
 	authority: 'shop',

@@ -16,8 +16,8 @@ export default {
 		es: 'El perfil queda debajo de la mitad de la película más delgada'
 	},
 	why: {
-		en: 'Peaks higher than half the film stand close to the air where the film is thinnest, and rust starts there. Limits written for thick paint on steel are too deep here.',
-		es: 'Los picos más altos que la mitad de la película quedan casi al aire donde esta es más delgada, y ahí empieza el óxido. Los límites escritos para pintura gruesa sobre acero son demasiado profundos aquí.'
+		en: 'Peaks higher than half the film stand close to the air where it is thinnest, and rust starts there. Limits for thick paint on steel are too deep here.',
+		es: 'Los picos de más de media película casi asoman al aire donde esta es más delgada, y ahí empieza el óxido. Los límites para pintura gruesa sobre acero son demasiado profundos aquí.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -25,8 +25,8 @@ export default {
 	lesson: 'surface-preparation#profile-under-half-film',
 	breaks: { low: ['flaking'], high: ['pinpoint-rust', 'gloss-off'] },
 	outcome: {
-		en: 'Set too deep: rust dots in rows. Set too shallow: blasting without key, and the film flakes.',
-		es: 'Muy profundo: motas de óxido. Muy poco: granallado sin anclaje, y la película se desprende.'
+		en: 'Too deep: rust dots. Too shallow: no key, and the film flakes.',
+		es: 'Muy profundo: motas de óxido. Muy poco: sin anclaje, la película se desprende.'
 	},
 	evidence: {
 		en: 'Measure peak to valley with a stylus on the prepared metal; replica tape is a trend only at this depth.',

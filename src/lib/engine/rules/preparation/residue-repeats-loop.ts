@@ -9,8 +9,8 @@ export default {
 	skill: 'C5',
 	title: { en: 'Residue sends the part round again', es: 'Si queda residuo, la pieza repite el ciclo' },
 	why: {
-		en: 'Oil that bleeds out in the bake-out keeps coming until the pores are empty; one wipe hides it. When it has not stopped after several rounds, the next one will not stop it either, and somebody else has to decide.',
-		es: 'El aceite que sale en el desgasificado sigue saliendo hasta vaciar los poros; un paño solo lo esconde. Si tras varias vueltas no paró, otra más tampoco lo hará, y debe decidir otra persona.'
+		en: 'Oil keeps coming until the pores are empty; one wipe hides it. If several rounds have not stopped it, one more will not: somebody else has to decide.',
+		es: 'El aceite sigue saliendo hasta vaciar los poros; un paño solo lo esconde. Si varias vueltas no lo pararon, otra tampoco: debe decidir otra persona.'
 	},
 	severity: 'quality',
 	authority: 'shop',

@@ -12,8 +12,8 @@ export default {
 		es: 'Anodizado, laminados y plásticos blandos se lijan a mano'
 	},
 	why: {
-		en: 'Blasting takes an anodised layer off, cuts the fibres of a laminate and bruises a plastic that crazes. A light scuff by hand gives the key without the harm.',
-		es: 'El granallado quita la capa anodizada, corta las fibras de un laminado y golpea un plástico que se fisura. Un lijado suave a mano da anclaje sin ese daño.'
+		en: 'Blasting takes an anodised layer off, cuts laminate fibres and bruises a plastic that crazes. A light scuff by hand gives the key without the harm.',
+		es: 'El granallado quita la capa anodizada, corta fibras de laminado y golpea un plástico que se fisura. Un lijado suave a mano da anclaje sin ese daño.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -21,8 +21,8 @@ export default {
 	lesson: 'surface-preparation#scuff-instead-of-blasting',
 	breaks: { wrong: ['print-through', 'anodise-crazing', 'distorted-part', 'pinholes'] },
 	outcome: {
-		en: 'Bare patches in the oxide, cut fibres or a cracked plastic, none of which can be put back.',
-		es: 'Zonas sin óxido, fibras cortadas o plástico agrietado; nada de eso se repara.'
+		en: 'Bare patches in the oxide, cut fibres or cracked plastic: none can be put back.',
+		es: 'Zonas sin óxido, fibras cortadas o plástico agrietado: nada se repara.'
 	},
 	evidence: {
 		en: 'Look with a loupe for fibre ends, bare metal or hair cracks.',

@@ -12,8 +12,8 @@ export default {
 	skill: 'C5',
 	title: { en: 'The water film stays whole for a minute', es: 'La película de agua queda entera un minuto' },
 	why: {
-		en: 'Water draws back from oil you cannot see, but it takes its time. A film that breaks within the minute says that the part is not clean. Soap left on the part holds the film and fakes a pass.',
-		es: 'El agua se retira del aceite que no se ve, pero tarda. Una película que se rompe dentro del minuto dice que la pieza no está limpia. El jabón que queda sostiene la película y da un falso aprobado.'
+		en: 'Water draws back slowly from oil you cannot see. A film that breaks within the minute means the part is not clean; soap left on it fakes a pass.',
+		es: 'El agua se retira despacio del aceite que no se ve. Si la película se rompe dentro del minuto, la pieza no está limpia; el jabón que queda da un falso aprobado.'
 	},
 	severity: 'quality',
 	authority: 'tool',

@@ -13,7 +13,7 @@ export default {
 	},
 	why: {
 		en: 'A filter gives no warning when isocyanate gets through, and one exposure can leave asthma for life. Air from a tested breathing supply, or no spraying; the SDS may ask for more.',
-		es: 'Un filtro no avisa cuando el isocianato lo pasa, y una exposición puede dejar asma de por vida. Aire de un suministro respirable probado, o no se aplica; la HDS puede pedir más.'
+		es: 'Un filtro no avisa cuando el isocianato lo pasa, y una exposición puede dejar asma de por vida. Aire respirable de suministro probado, o no se aplica; la HDS puede pedir más.'
 	},
 	severity: 'safety-stop',
 	authority: 'safety-data-sheet',
@@ -24,7 +24,7 @@ export default {
 	breaks: {},
 	outcome: {
 		en: 'Asthma that ends the applicator’s work with these coatings.',
-		es: 'Asma que termina el trabajo del aplicador con estos recubrimientos.'
+		es: 'Asma que impide trabajar con estos recubrimientos.'
 	},
 	evidence: {
 		en: 'Ask what was worn at the gun and see the last test of the breathing air.',

@@ -13,7 +13,7 @@ export default {
 	title: { en: 'Blow-off stays below 30 psi', es: 'El sopleteo queda por debajo de 30 psi' },
 	why: {
 		en: 'Air at line pressure drives grit into eyes and through skin. With the nozzle blocked it must stay below 30 psi, with chip guarding and goggles, and never at a person.',
-		es: 'El aire a presión de línea mete abrasivo en los ojos y a través de la piel. Con la boquilla tapada debe quedar por debajo de 30 psi, con protector contra partículas y gafas cerradas, y nunca hacia una persona.'
+		es: 'El aire de línea mete abrasivo en los ojos y bajo la piel. Con la boquilla tapada, menos de 30 psi, con protector contra partículas y gafas cerradas, nunca hacia una persona.'
 	},
 	severity: 'safety-stop',
 	authority: 'law',
@@ -22,7 +22,7 @@ export default {
 	breaks: {},
 	outcome: {
 		en: 'Grit or air can injure eyes and skin.',
-		es: 'El abrasivo o el aire pueden herir ojos y piel.'
+		es: 'Abrasivo o aire pueden herir ojos y piel.'
 	},
 	evidence: {
 		en: 'Block the blow-gun nozzle and read the gauge.',

@@ -16,7 +16,7 @@ export default {
 	},
 	why: {
 		en: 'Below 100 ft/min (0.51 m/s) across the open face the booth no longer carries vapour and mist away: they build up toward what burns and hang where people breathe.',
-		es: 'Por debajo de 100 pies/min (0.51 m/s) en la cara abierta la cabina ya no se lleva vapor y neblina: se acumulan hacia lo que arde y quedan donde la gente respira.'
+		es: 'Por debajo de 100 pies/min (0.51 m/s) en la cara abierta la cabina no se lleva vapor y neblina: se acumulan hacia lo que arde y quedan donde se respira.'
 	},
 	severity: 'safety-stop',
 	authority: 'law',
@@ -24,8 +24,8 @@ export default {
 	lesson: 'safety-equipment#booth-air-speed',
 	breaks: { wrong: ['dirt'] },
 	outcome: {
-		en: 'Vapour builds up to a fire, and overspray settles on wet film.',
-		es: 'El vapor se acumula hasta un incendio, y la neblina cae sobre la película húmeda.'
+		en: 'Vapour builds up to a fire; overspray settles on wet film.',
+		es: 'Incendio por vapor, y neblina sobre la película húmeda.'
 	},
 	evidence: {
 		en: 'Read the booth gauge or anemometer and the date of the filters.',

@@ -12,8 +12,8 @@ export default {
 		es: 'La neblina de solvente pide protección para vapor y neblina que selle'
 	},
 	why: {
-		en: 'A dust mask stops no vapour, and a tight mask stops nothing over a beard or untested. Cartridges for organic vapour and mist on a face they fit, or a loose air-fed hood; exposure readings and the SDS may ask for more.',
-		es: 'Una mascarilla para polvo no detiene vapor, y una máscara ajustada no detiene nada sobre barba o sin prueba de ajuste. Cartuchos para vapor orgánico y neblina en una cara a la que ajusten, o capucha suelta con aire; las mediciones y la HDS pueden pedir más.'
+		en: 'Dust masks stop no vapour; tight masks nothing over a beard or without fit test. Organic-vapour and mist cartridges on a face they fit, or a loose air-fed hood; readings and SDS may ask more.',
+		es: 'La mascarilla antipolvo no detiene vapor; la ajustada, nada sobre barba o sin prueba de ajuste. Cartuchos de vapor orgánico y neblina, o capucha suelta con aire; mediciones o HDS pueden pedir más.'
 	},
 	severity: 'safety-stop',
 	authority: 'safety-data-sheet',
@@ -21,8 +21,8 @@ export default {
 	lesson: 'safety-equipment#breathing-for-solvent-mist',
 	breaks: {},
 	outcome: {
-		en: 'Solvent breathed at the gun: dizziness now, nerve damage in time.',
-		es: 'Solvente respirado con la pistola: mareo hoy, daño a los nervios con el tiempo.'
+		en: 'Dizziness now, nerve damage in time.',
+		es: 'Mareo hoy, nervios dañados después.'
 	},
 	evidence: {
 		en: 'Ask what was worn, read the cartridges, and see the fit-test date.',

@@ -10,8 +10,8 @@ export default {
 	skill: 'C2',
 	title: { en: 'Breathing protection while mixing', es: 'Protección respiratoria al mezclar' },
 	why: {
-		en: 'Open cans give off vapour that a dust mask does not stop. Isocyanate hardener asks for vapour cartridges on a written change schedule at the very least; other solvent may go without where the exhaust is proven. The SDS decides and may ask for air.',
-		es: 'Las latas abiertas sueltan vapor que una mascarilla para polvo no detiene. El endurecedor con isocianato pide como mínimo cartuchos para vapor con plan escrito de cambio; otro solvente puede ir sin ellos donde la extracción está comprobada. La HDS decide y puede pedir aire.'
+		en: 'A dust mask stops no vapour. Isocyanate hardener: at least vapour cartridges on a written change schedule; other solvent may go without where exhaust is proven. The SDS decides and may ask for air.',
+		es: 'La mascarilla antipolvo no detiene vapor. Con isocianato, mínimo cartuchos de vapor con plan escrito de cambio; otro solvente, sin ellos con extracción comprobada. La HDS decide y puede pedir aire.'
 	},
 	severity: 'safety-stop',
 	authority: 'safety-data-sheet',
@@ -25,8 +25,8 @@ export default {
 	lesson: 'safety-equipment#breathing-while-mixing',
 	breaks: {},
 	outcome: {
-		en: 'Vapour breathed at the bench; with isocyanate, sensitised airways.',
-		es: 'Vapor respirado en el banco; con isocianato, vías respiratorias sensibilizadas.'
+		en: 'Vapour breathed; with isocyanate, sensitised airways.',
+		es: 'Vapor respirado; con isocianato, vías respiratorias sensibilizadas.'
 	},
 	evidence: {
 		en: 'Ask what was worn at the bench, read the cartridges and the change dates.',

@@ -12,8 +12,8 @@ export default {
 		es: 'Una cabina rota se repara antes de granallar'
 	},
 	why: {
-		en: 'The cabinet keeps dust in because air flows inward at every gap and the fan clears it before the door opens. A torn seal lets it out, and a dust mask is no substitute for the enclosure.',
-		es: 'La cabina retiene el polvo porque el aire entra por cada rendija y el extractor lo limpia antes de abrir. Un sello roto lo deja salir, y una mascarilla no sustituye el encierro.'
+		en: 'Air flowing inward at every gap keeps dust in, and the fan clears it before the door opens. A torn seal lets it out; a dust mask is no substitute for the cabinet.',
+		es: 'El aire que entra por cada rendija retiene el polvo y el extractor lo limpia antes de abrir. Un sello roto lo deja salir; una mascarilla no sustituye la cabina.'
 	},
 	severity: 'safety-stop',
 	authority: 'law',

@@ -13,7 +13,7 @@ export default {
 	},
 	why: {
 		en: 'Grit bounces back when you blow off, and a cabinet is loud enough to cost hearing. The list is the least your employer’s hazard assessment asks; noise and dust readings may ask more.',
-		es: 'Al sopletear rebota abrasivo, y una cabina hace ruido que quita el oído. La lista es lo mínimo que pide la evaluación de peligros del empleador; las lecturas de ruido y polvo pueden pedir más.'
+		es: 'Al sopletear rebota abrasivo y la cabina ensordece. La lista es lo mínimo de la evaluación de peligros del empleador; las mediciones de ruido y polvo pueden pedir más.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',

@@ -13,7 +13,7 @@ export default {
 	},
 	why: {
 		en: 'Solvent and hot alkali splash, and take the fat out of skin. The list is the least your employer’s hazard assessment asks; glove type and anything more come from the SDS.',
-		es: 'El solvente y el álcali caliente salpican y le quitan la grasa a la piel. La lista es lo mínimo que pide la evaluación de peligros del empleador; el tipo de guante y lo demás salen de la HDS.'
+		es: 'El solvente y el álcali caliente salpican y desengrasan la piel. La lista es lo mínimo de la evaluación de peligros del empleador; tipo de guante y lo demás, según la HDS.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',

@@ -16,8 +16,8 @@ export default {
 		es: 'Equipo para mezclar, según la lista del taller'
 	},
 	why: {
-		en: 'Hardener splashes while it is poured and stirred, and skin contact alone can sensitise for life. The list is the least your employer’s hazard assessment asks; glove type and anything more come from the SDS.',
-		es: 'El endurecedor salpica al verterlo y agitarlo, y el solo contacto con la piel puede sensibilizar de por vida. La lista es lo mínimo que pide la evaluación de peligros del empleador; el tipo de guante y lo demás salen de la HDS.'
+		en: 'Hardener splashes, and skin contact alone can sensitise for life. The list is the least your employer’s hazard assessment asks; glove type and more come from the SDS.',
+		es: 'El endurecedor salpica, y tocarlo puede sensibilizar de por vida. La lista es lo mínimo de la evaluación de peligros del empleador; guantes y demás, según la HDS.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',
@@ -26,7 +26,7 @@ export default {
 	breaks: {},
 	outcome: {
 		en: 'Hardener in the eye, or an allergy that ends work with these coatings.',
-		es: 'Endurecedor en el ojo, o una alergia que impide trabajar con estos recubrimientos.'
+		es: 'Endurecedor en el ojo, o una alergia que impide este trabajo.'
 	},
 	evidence: {
 		en: 'Ask what was worn at the mixing bench, and look for splashes on sleeves and gloves.',

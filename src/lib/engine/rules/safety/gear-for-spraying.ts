@@ -16,8 +16,8 @@ export default {
 		es: 'Equipo para aplicar, según la lista del taller'
 	},
 	why: {
-		en: 'Mist settles on every bare patch of skin and in the eyes. The list is the least your employer’s hazard assessment asks beside breathing protection; the SDS may ask more.',
-		es: 'La neblina se asienta en toda la piel descubierta y en los ojos. La lista es lo mínimo que pide la evaluación de peligros del empleador además de la protección respiratoria; la HDS puede pedir más.'
+		en: 'Mist settles on bare skin and in the eyes. Beside breathing protection the list is the least your employer’s hazard assessment asks; the SDS may ask more.',
+		es: 'Cae neblina en piel descubierta y ojos. La lista es lo mínimo de la evaluación de peligros del empleador, además de protección respiratoria; la HDS puede pedir más.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',
@@ -26,7 +26,7 @@ export default {
 	breaks: {},
 	outcome: {
 		en: 'Skin and eyes take up solvent and hardener; some people become sensitised for life.',
-		es: 'Piel y ojos absorben solvente y endurecedor; hay quien queda sensibilizado de por vida.'
+		es: 'Piel y ojos absorben solvente y endurecedor; posible sensibilización de por vida.'
 	},
 	evidence: {
 		en: 'Ask what was worn in the booth, and look for mist on wrists, neck and forehead.',

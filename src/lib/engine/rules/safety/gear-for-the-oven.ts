@@ -13,8 +13,8 @@ export default {
 		es: 'Equipo para el horno, según la lista del taller'
 	},
 	why: {
-		en: 'Racks and parts burn on touch, and hot air meets your face when the door opens. The list is the least your employer’s hazard assessment asks; stand clear of the door, and leave if there is smoke.',
-		es: 'Bastidores y piezas queman al tocarlos, y el aire caliente da en la cara al abrir la puerta. La lista es lo mínimo que pide la evaluación de peligros del empleador; apártese de la puerta y salga si hay humo.'
+		en: 'Racks and parts burn on touch, and hot air meets your face at the door. The list is the least your employer’s hazard assessment asks; stand clear of the door, and leave if there is smoke.',
+		es: 'Bastidores y piezas queman; el aire caliente da en la cara al abrir. La lista es lo mínimo de la evaluación de peligros del empleador; apártese de la puerta y salga si hay humo.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',

@@ -11,8 +11,8 @@ export default {
 		es: 'El sobrante de dos partes reacciona primero en charola abierta'
 	},
 	why: {
-		en: 'Mixed coating keeps heating itself and gives off gas. Under a lid it builds pressure and can smoke or burst; spread thin under exhaust it reacts out and cools, and only then is it closed waste.',
-		es: 'La mezcla se sigue calentando y suelta gas. Con tapa junta presión y puede humear o reventar; extendida bajo extracción reacciona y enfría, y solo entonces es residuo cerrado.'
+		en: 'Mixed coating keeps heating itself and gives off gas. Under a lid it builds pressure; spread thin under exhaust it reacts out and cools, and only then is it closed waste.',
+		es: 'La mezcla se sigue calentando y suelta gas. Con tapa junta presión; extendida bajo extracción reacciona y enfría, y solo entonces es residuo cerrado.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',
@@ -20,8 +20,8 @@ export default {
 	lesson: 'safety-equipment#left-over-reacts-in-open-pan',
 	breaks: {},
 	outcome: {
-		en: 'A closed can swells, bursts or starts a fire.',
-		es: 'Una lata cerrada se hincha, revienta o inicia un incendio.'
+		en: 'A closed can smokes, swells, bursts or starts a fire.',
+		es: 'Una lata cerrada humea, se hincha, revienta o inicia un incendio.'
 	},
 	evidence: {
 		en: 'Look in the waste for closed cans that are warm or bulged.',

@@ -13,8 +13,8 @@ export default {
 		es: 'La protección queda puesta hasta que la cabina está limpia'
 	},
 	why: {
-		en: 'Mist hangs in the air after the last pass, and a visor lifted to look at the gloss lets it in. The time this booth needs is measured with smoke, not guessed.',
-		es: 'La neblina queda en el aire tras la última pasada, y una visera levantada para ver el brillo la deja entrar. El tiempo que necesita esta cabina se mide con humo, no se adivina.'
+		en: 'Mist hangs in the air after the last pass, and a visor lifted to see the gloss lets it in. This booth’s time is measured with smoke, not guessed.',
+		es: 'La neblina queda en el aire tras la última pasada, y una visera levantada para ver el brillo la deja entrar. El tiempo de esta cabina se mide con humo, no se adivina.'
 	},
 	severity: 'safety-stop',
 	authority: 'safety-data-sheet',
@@ -25,7 +25,7 @@ export default {
 	breaks: {},
 	outcome: {
 		en: 'The highest exposure of the day, taken in half a minute.',
-		es: 'La mayor exposición del día, recibida en medio minuto.'
+		es: 'La mayor exposición del día en medio minuto.'
 	},
 	evidence: {
 		en: 'Ask when the visor was lifted and compare with the clearance time posted at the booth.',

@@ -18,8 +18,8 @@ export default {
 		es: 'Nadie aplica con protección que no puede usar'
 	},
 	why: {
-		en: 'Any respirator needs a valid medical clearance. A tight mask needs a shaved face and a fit test within the year; a beard needs a loose air-fed hood. With neither on hand, somebody else sprays or nobody does.',
-		es: 'Todo respirador pide autorización médica vigente. La máscara ajustada pide cara afeitada y prueba de ajuste del último año; la barba pide capucha suelta con aire. Si no hay ninguna de las dos, aplica otra persona o nadie.'
+		en: 'Any respirator needs a valid medical clearance; a tight mask also a shaved face and a yearly fit test; a beard, a loose air-fed hood. With neither, somebody else sprays or nobody.',
+		es: 'Todo respirador pide autorización médica vigente; la máscara ajustada, además cara afeitada y prueba de ajuste anual; la barba, capucha suelta con aire. Si no, aplica otra persona o nadie.'
 	},
 	severity: 'safety-stop',
 	authority: 'law',
@@ -29,8 +29,8 @@ export default {
 	lesson: 'safety-equipment#may-wear-it',
 	breaks: {},
 	outcome: {
-		en: 'The mask leaks at every breath, or wearing it harms the person.',
-		es: 'La máscara fuga en cada respiro, o usarla daña a la persona.'
+		en: 'The mask leaks, or wearing it harms the person.',
+		es: 'La máscara fuga, o usarla daña a la persona.'
 	},
 	evidence: {
 		en: 'See the clearance and fit-test dates, and who was at the gun.',

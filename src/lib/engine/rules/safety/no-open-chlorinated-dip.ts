@@ -8,8 +8,8 @@ export default {
 	skill: 'C1',
 	title: { en: 'No open chlorinated dip', es: 'Nada de inmersión abierta en solvente clorado' },
 	why: {
-		en: 'Chlorinated vapour numbs, harms the liver and can cause cancer, and near an oven, flame or arc it turns into phosgene and acid. It belongs in an enclosed machine far from heat, or nowhere.',
-		es: 'El vapor clorado adormece, daña el hígado y puede causar cáncer, y cerca de un horno, llama o arco se vuelve fosgeno y ácido. Va en una máquina cerrada lejos del calor, o no va.'
+		en: 'Chlorinated vapour numbs, harms the liver and can cause cancer; near an oven, flame or arc it turns into phosgene and acid. Only in an enclosed machine far from heat.',
+		es: 'El vapor clorado adormece, daña el hígado y puede causar cáncer; cerca de horno, llama o arco se vuelve fosgeno y ácido. Solo en máquina cerrada, lejos del calor.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',
@@ -18,7 +18,7 @@ export default {
 	breaks: { wrong: ['solvent-crazing'] },
 	outcome: {
 		en: 'People breathe the vapour; plastics craze and titanium can crack later.',
-		es: 'La gente respira el vapor; los plásticos se fisuran y el titanio puede agrietarse después.'
+		es: 'Todos lo respiran; fisura plásticos y puede agrietar titanio después.'
 	},
 	evidence: {
 		en: 'Look for an open tray or bucket and read the label of what is in it.',

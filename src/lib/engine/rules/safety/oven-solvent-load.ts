@@ -36,8 +36,8 @@ export default {
 		es: 'No más película húmeda de la que permite la placa del horno'
 	},
 	why: {
-		en: 'Solvent still in the film turns to vapour in minutes. The oven was built to keep that far below what burns for one stated amount per load; twice the racks is twice the vapour.',
-		es: 'El solvente que queda en la película se vuelve vapor en minutos. El horno se hizo para mantenerlo lejos de lo que arde con una cantidad dada por carga; el doble de bastidores es el doble de vapor.'
+		en: 'Solvent left in the film turns to vapour in minutes. The oven keeps it far below what burns for one stated amount per load; twice the racks, twice the vapour.',
+		es: 'El solvente de la película se vuelve vapor en minutos. El horno lo mantiene lejos de lo que arde con una cantidad dada por carga; doble de bastidores, doble de vapor.'
 	},
 	severity: 'safety-stop',
 	authority: 'safety-data-sheet',
@@ -47,8 +47,8 @@ export default {
 	lesson: 'curing#oven-solvent-load',
 	breaks: { high: ['soft-film', 'solvent-pop'] },
 	outcome: {
-		en: 'Vapour in the oven can explode; an overfull load also stays cold in the middle.',
-		es: 'El vapor del horno puede explotar; una carga excesiva además queda fría en el centro.'
+		en: 'The oven can explode; an overfull load stays cold inside.',
+		es: 'El horno puede explotar; la carga excesiva queda fría dentro.'
 	},
 	evidence: {
 		en: 'From the batch record and the number of racks work out the wet volume per load, and read the plate.',

@@ -10,7 +10,7 @@ export default {
 	title: { en: 'The oven is purged before the heat comes on', es: 'El horno se purga antes de dar calor' },
 	why: {
 		en: 'Vapour or gas left in the oven lights when the heat comes on. Fan first, purge to its end, then heat; wet parts only go where the fan is running.',
-		es: 'El vapor o gas que quedó en el horno enciende al dar calor. Primero el extractor, la purga hasta el final y luego el calor; las piezas húmedas solo entran con el extractor en marcha.'
+		es: 'El vapor o gas que quedó en el horno enciende al dar calor. Primero el extractor, la purga completa y luego el calor; las piezas húmedas solo entran con el extractor en marcha.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',

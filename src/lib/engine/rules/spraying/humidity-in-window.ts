@@ -11,7 +11,7 @@ export default {
 	title: { en: 'Humidity inside the sheet’s window', es: 'Humedad dentro de la ventana de la hoja' },
 	why: {
 		en: 'Moist air turns films milky, makes bubbles with isocyanate and lets steel rust under the film. Dry air charges the part and stalls films that cure with moisture.',
-		es: 'El aire húmedo vela la película, forma burbujas con isocianato y oxida el acero bajo ella. El aire seco carga la pieza y detiene las películas que curan con humedad.'
+		es: 'El aire húmedo vela la película, forma burbujas con isocianato y oxida el acero bajo ella. El seco carga la pieza y detiene películas que curan con humedad.'
 	},
 	severity: 'quality',
 	authority: 'data-sheet',
@@ -20,7 +20,7 @@ export default {
 	breaks: { wrong: ['blushing', 'pinholes', 'flash-rust', 'amine-bloom', 'soft-film'] },
 	outcome: {
 		en: 'Milky patches, bubbles, rust freckles; or dust and a film that stays soft.',
-		es: 'Manchas lechosas, burbujas, pecas de óxido; o polvo y una película que queda blanda.'
+		es: 'Manchas lechosas, burbujas, pecas de óxido; o polvo y película blanda.'
 	},
 	evidence: {
 		en: 'Read the humidity noted on the ticket against the data sheet.',

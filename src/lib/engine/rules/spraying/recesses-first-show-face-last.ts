@@ -12,7 +12,7 @@ export default {
 	},
 	why: {
 		en: 'Hard places take most passes and throw mist around. Done first, their mist falls on bare faces and the show face is laid last, whole and wet.',
-		es: 'Los lugares difíciles piden más pasadas y lanzan niebla. Si van primero, la niebla cae en caras sin recubrir y la cara visible se aplica al final, entera y húmeda.'
+		es: 'Los lugares difíciles piden más pasadas y lanzan niebla. Si van primero, su niebla cae en caras desnudas y la cara visible va al final, entera y húmeda.'
 	},
 	severity: 'quality',
 	authority: 'shop',
@@ -21,7 +21,7 @@ export default {
 	breaks: { wrong: ['dry-spray', 'holiday', 'thin-edges'] },
 	outcome: {
 		en: 'Bare corners, thin edges, and dry mist on the face the customer sees.',
-		es: 'Esquinas desnudas, bordes delgados y niebla seca en la cara que ve el cliente.'
+		es: 'Esquinas desnudas, bordes delgados y niebla seca en la cara visible.'
 	},
 	evidence: {
 		en: 'Look at the show face in raking light for dry mist; measure recess and edge.',
