@@ -27,7 +27,7 @@ export type Published = {
 };
 
 /** What else is checked against something published, beside formulas and procedures. */
-export const SUBJECTS = ['units', 'materials', 'proving', 'record'] as const;
+export const SUBJECTS = ['units', 'materials', 'proving', 'practice', 'record', 'diagnosis'] as const;
 
 /** Facts of one source, for the runner in checks.test.ts. A check file exports one of these, or a list of them. */
 export const published = (

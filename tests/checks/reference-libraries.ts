@@ -15,6 +15,7 @@ export const REFERENCE_LIBRARIES: Readonly<Record<string, string>> = {
 	'bock-lieberman-1970':
 		'Bock and Lieberman, 1970: answers of 1000 persons to five items, a data set of open statistics packages',
 	'newcombe-1998': 'Newcombe, Two-sided confidence intervals for the single proportion, 1998',
+	'elo-encyclopaedia': 'Encyclopaedia article on the Elo rating system',
 	'fips-180-4': 'FIPS 180-4, Secure hash standard',
 	'rfc-8785': 'RFC 8785, JSON canonicalization scheme'
 };

@@ -7,8 +7,8 @@ import { REFERENCE_LIBRARIES } from './reference-libraries';
 const OF_ONE_TABLE = 5;
 const OF_UNITS = 20;
 
-/** What a training record needs is checked too, but is no computation of the trade. */
-const NOT_OF_THE_TRADE: readonly string[] = ['proving', 'record'];
+/** What a training record and a search for causes need is checked too, but is no computation of the trade. */
+const NOT_OF_THE_TRADE: readonly string[] = ['proving', 'practice', 'record', 'diagnosis'];
 
 export const titleOf = (source: string): string | undefined =>
 	(SOURCES as Readonly<Record<string, { title: string }>>)[source]?.title ?? REFERENCE_LIBRARIES[source];

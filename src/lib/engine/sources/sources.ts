@@ -537,6 +537,22 @@ export const SOURCES = {
 	'wire-cloth-guide': {
 		title: 'Guide to wire-mesh terms with the opening of a cloth worked out',
 		read: 'stored page'
+	},
+	'fever-noisy-or': {
+		title: 'Lecture slides on Bayesian networks, after Russell and Norvig: noisy-OR of three causes of fever',
+		read: 'slide with the table'
+	},
+	'mitchell-machine-learning': {
+		title: 'Mitchell, Machine Learning, chapter 3: information gain of two attributes',
+		read: 'figure and sums in lecture slides'
+	},
+	'rice-statistics': {
+		title: 'Rice, Mathematical Statistics and Data Analysis, 3rd edition',
+		read: 'example on mammography as quoted in a question'
+	},
+	'mackay-itila': {
+		title: 'MacKay, Information Theory, Inference, and Learning Algorithms, chapter 21',
+		read: 'rates of example 21.1 on page 294'
 	}
 } as const satisfies Record<string, { readonly title: string; readonly read: string }>;
 
