@@ -28,6 +28,15 @@ export {
 	type PracticalEntry,
 	type PracticalPlan
 } from './practical';
+export { estimate, expectedAt, type JobOffer, type PracticeState } from './practice/estimate';
+export { drawnJob } from './practice/drawn-job';
+export { eloStep, type Rating } from './practice/elo-step';
+export { expectedRight } from './practice/expected-right';
+export { firstDifficulty } from './practice/first-difficulty';
+export { nextJob, type NextJob } from './practice/next-job';
+export { NEXT_JOB_DEFAULT } from './practice/next-job-default';
+export type { JobBreadth, PractisedJob } from './practice/practised-job';
+export { supportFor, type Support } from './practice/support-for';
 export { readScheme, type SchemeProblem } from './read-scheme';
 export { retest, type Retest } from './retest';
 export { chanceOfClearing } from './safety-chance';
