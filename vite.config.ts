@@ -4,7 +4,16 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
 	plugins: [sveltekit()],
 	server: { fs: { allow: ['content'] } },
-	build: { rolldownOptions: { checks: { pluginTimings: false } } },
+	build: {
+		rolldownOptions: {
+			checks: { pluginTimings: false },
+			output: {
+				codeSplitting: { groups: [{ name: 'every-page', test: /src.lib.(ui|i18n)/, minShareCount: 20 }] }
+			}
+		},
+		// every link loads a page anew, and a page names its own scripts and styles: no list of those of all the others
+		modulePreload: { resolveDependencies: () => [] }
+	},
 	test: {
 		projects: [
 			{

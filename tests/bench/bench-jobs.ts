@@ -23,7 +23,7 @@ export type BenchJob = { readonly job: Job; readonly plan: Plan; readonly answer
 function someBroken(plan: Plan, seed: number): Answers {
 	const random = seeded(seed);
 	const broken = plan.fields.flatMap(({ field, demands }) => {
-		const answer = random.onceIn(6) ? breaking(field, random.pick(demands)) : undefined;
+		const answer = random.onceIn(6) ? breaking({ field }, random.pick(demands)) : undefined;
 		return answer ? [[field, answer] as const] : [];
 	});
 	return { ...rightAnswers(plan), ...Object.fromEntries(broken) };

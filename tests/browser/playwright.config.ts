@@ -22,6 +22,7 @@ const projects = [
 		lang: 'en',
 		javaScriptEnabled: false
 	},
+	{ name: 'drills', folder: 'drills' },
 	{ name: 'hostile', folder: 'hostile' },
 	{ name: 'fresh', folder: 'fresh', fresh: true }
 ].map((project, at) => ({ ...project, port: Number(process.env.TEST_PORT ?? 4310) + at }));

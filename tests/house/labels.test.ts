@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shell, terms } from '$lib/i18n';
+import { shell, skillPanel, terms } from '$lib/i18n';
 
 /** Words of the trade, of open standards and of regulation, as screens may name things. */
 const TRADE = [
@@ -69,7 +69,7 @@ const labels = (of: unknown): string[] =>
 	typeof of === 'string' ? [of] : of && typeof of === 'object' ? Object.values(of).flatMap(labels) : [];
 
 describe('labels that screens share', () => {
-	const shared = [...labels(terms.en), ...labels(shell.en.screen)];
+	const shared = [...labels(terms.en), ...labels(skillPanel.en), ...labels(shell.en.screen)];
 
 	test('are words of the trade, or have a reason', () => {
 		expect(shared.length).toBeGreaterThan(40);

@@ -3,6 +3,14 @@ export { makeTicket, type Conditions, type Ticket, type TicketOrder } from './ti
 export { makeProvingDrill, type ProvingDrill, type ProvingOrder } from './proving';
 export { TRAPS } from './traps';
 export type { Breadth, Trap } from './trap';
-export { makePracticeDrill, PRACTICE_PARTS, type PracticeDrill, type PracticePart } from './practice';
+export {
+	drillKind,
+	makePracticeDrill,
+	PRACTICE_PARTS,
+	type PracticeDrill,
+	type PracticePart
+} from './practice';
 export { DRILL_KINDS, type DrillKindId } from './kinds';
-export { fieldsAt, stationsOf } from './stations';
+export type { DrillStep } from './step';
+export type { Figure } from './figures';
+export { partSkill } from './part-skill';

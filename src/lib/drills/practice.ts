@@ -1,8 +1,10 @@
-import { RULES, solve, STATIONS, type Plan, type Shop, type Station } from '$lib/engine';
+import { RULES, solve, STATIONS, type Answers, type Plan, type Shop, type Station } from '$lib/engine';
 import { DRILL_KINDS, type DrillKindId } from './kinds';
-import type { DrillKind } from './kinds/kind';
+import type { DrillKind, DrillTicket, MadeDrill } from './kinds/kind';
+import { ofPlan, suits } from './kinds/of-plan';
 import { LARGEST_SEED, seeded, type Random } from './random';
-import { fieldsAt, stationsOf } from './stations';
+import type { DrillStep } from './step';
+import { stepsOf } from './steps';
 import { makeTicket, type Ticket } from './ticket';
 import type { Breadth } from './trap';
 
@@ -15,52 +17,64 @@ export const PRACTICE_PARTS: readonly PracticePart[] = [
 	...DRILL_KINDS.map(({ id }) => id)
 ];
 
-/** The plan holds what is asked and no more. */
-export type PracticeDrill = Ticket & { readonly plan: Plan; readonly stations: readonly Station[] };
+/** The short drill of that name; undefined for a part of the whole ticket. */
+export const drillKind = (part: PracticePart): DrillKind | undefined =>
+	DRILL_KINDS.find(({ id }) => id === part);
+
+/** The plan holds what is asked, page by page; a short drill may hold other questions than the ticket's own plan. */
+export type PracticeDrill = Ticket & {
+	readonly plan: Plan;
+	readonly steps: readonly DrillStep[];
+	/** What stands in the fields when the drill is issued. */
+	readonly filled: Answers;
+};
+
+export type PracticeOrder = {
+	readonly seed: number;
+	readonly breadth: Breadth;
+	readonly shop: Shop;
+	readonly part: PracticePart;
+};
 
 const TRIES = 200;
 
-const holds = (plan: Plan, kind: DrillKind) =>
-	kind.needs.every((id) => plan.fields.some(({ field }) => field === id));
+function ofTicket(plan: Plan, part: PracticePart): MadeDrill | undefined {
+	const steps = part === 'whole' ? stepsOf(plan) : stepsOf(plan).filter(({ station }) => station === part);
+	return steps.length ? { fields: plan.fields, steps } : undefined;
+}
 
-/** What is asked of this plan; undefined where the ticket does not suit. */
-function asked(plan: Plan, part: PracticePart, kind: DrillKind | undefined) {
-	if (kind) {
-		if (plan.decision !== 'accept' || !holds(plan, kind)) return undefined;
-		const short = { ...plan, fields: plan.fields.filter(({ field }) => kind.asks.includes(field)) };
-		return { plan: short, stations: stationsOf(short) };
-	}
-	const stations = stationsOf(plan);
-	if (part === 'whole') return { plan, stations };
-	const station = stations.find((one) => one === part);
-	return station && fieldsAt(plan, station).length ? { plan, stations: [station] } : undefined;
+/** What is asked on this ticket; undefined where it does not suit. */
+function asked(ticket: DrillTicket, part: PracticePart, random: Random): MadeDrill | undefined {
+	const kind = drillKind(part);
+	if (!kind) return ofTicket(ticket.plan, part);
+	if (ticket.plan.decision !== 'accept' || !suits(ticket.plan, kind)) return undefined;
+	return kind.make ? kind.make(ticket, random) : ofPlan(kind, ticket);
 }
 
 /** Every other ticket of a short drill is about one of its own rules, so that there is something to notice. */
-function aboutOf(kind: DrillKind | undefined, random: Random): string | undefined {
+function aboutOf(part: PracticePart, random: Random): string | undefined {
+	const kind = drillKind(part);
 	if (!kind || !random.onceIn(2)) return undefined;
-	return random.pick(RULES.filter(({ field }) => kind.asks.includes(field))).id;
+	const own = RULES.filter(({ field }) => kind.asks.includes(field));
+	return own.length ? random.pick(own).id : undefined;
 }
 
 /**
  * A ticket to practise on. The same order gives the same drill. Undefined where no ticket of the shop gets to what is
  * practised.
  */
-export function makePracticeDrill(order: {
-	readonly seed: number;
-	readonly breadth: Breadth;
-	readonly shop: Shop;
-	readonly part: PracticePart;
-}): PracticeDrill | undefined {
-	const { seed, breadth, shop, part } = order;
-	const kind = DRILL_KINDS.find(({ id }) => id === part);
-	const random = seeded(seed);
+export function makePracticeDrill(order: PracticeOrder): PracticeDrill | undefined {
+	const { breadth, shop, part } = order;
+	const random = seeded(order.seed);
 	for (let tries = 0; tries < TRIES; tries += 1) {
-		const about = aboutOf(kind, random);
+		const about = aboutOf(part, random);
 		const ticket = makeTicket({ seed: random.integer(0, LARGEST_SEED), breadth, shop, about });
 		if (!ticket) return undefined;
-		const drill = asked(solve(ticket.job, shop), part, kind);
-		if (drill) return { ...ticket, ...drill };
+		const plan = solve(ticket.job, shop);
+		const made = asked({ job: ticket.job, plan, shop }, part, random);
+		if (!made) continue;
+		const { fields, steps, filled = {} } = made;
+		return { ...ticket, plan: { ...plan, fields }, steps, filled };
 	}
 	return undefined;
 }

@@ -15,7 +15,7 @@ export { UNITS, unitOf } from './units/units';
 
 export { AUTHORITIES, AUTHORITY_NAMES, type Authority } from './sources/authority';
 export { SOURCES, type SourceId } from './sources/sources';
-export { cite, type Origin, type Provenance, type Verification } from './sources/provenance';
+export { cite, commonPractice, type Origin, type Provenance, type Verification } from './sources/provenance';
 
 export { FAMILIES, FAMILY_PARTS, HAZARDS, THINNERS, CUPS, type Family, type Hazard } from './coatings/traits';
 export { REQUIRED_LINES, SHEET_LINES, TWO_PART_LINES, type LineId } from './coatings/lines';
@@ -64,9 +64,11 @@ export {
 	type Nozzle
 } from './job/bench';
 
-export { FIELDS, FIELD_IDS, field, isFieldId, type FieldId } from './setup/fields';
-export type { Field } from './setup/field';
+export { BENCH_FIELDS, FIELDS, FIELD_IDS, field, isFieldId, type FieldId } from './setup/fields';
+export type { Field, Options } from './setup/field';
 export { GEAR } from './setup/fields/safety';
+export { CHART_VERDICTS, type ChartVerdict } from './setup/fields/chart-reading';
+export { STANDS, type Stand } from './setup/fields/gauge-reading';
 
 export { FORMULAS, type FormulaNote } from './physics/formulas';
 export { formulaById } from './physics/formula-by-id';
@@ -91,7 +93,9 @@ export { radiantHeatUpTime } from './physics/heat/radiant-heat-up-time';
 export { ratioByMass } from './physics/mixing/ratio-by-mass';
 export { spreadingRate } from './physics/film/spreading-rate';
 export { vapourVolume } from './physics/solvent/vapour-volume';
+export { timeAbove } from './physics/cure/time-above';
 export { wallHeatUp } from './physics/heat/wall-heat-up';
+export { wallTemperatureAfter } from './physics/heat/wall-temperature-after';
 export { catalystShare } from './physics/mixing/catalyst-share';
 export { blastNozzleAir } from './physics/air/blast-nozzle-air';
 export { deliveryNeeded } from './physics/air/delivery-needed';
@@ -114,8 +118,9 @@ export { limits, type Expectation } from './rules/expectation';
 export { mayStart, solve } from './plan/solve';
 export type { Conflict, Demand, Plan, PlannedField } from './plan/plan';
 export { windowOf } from './plan/window-of';
-export { given, type Traced, type TraceOrigin } from './plan/trace';
+export { given, workedOut, type Traced, type TraceOrigin } from './plan/trace';
 export { areaOfPieces } from './plan/coated-area';
+export { heatDepth } from './plan/heat-depth';
 export { coldestIn } from './plan/coldest-part';
 export { latestAge } from './plan/latest-age';
 export { oneNumber } from './plan/one-number';
@@ -130,12 +135,15 @@ export { EXAMPLE_JOBS, type ExampleJob } from './job/examples';
 export { examplesByRule, exampleTickets, type ExampleTicket, type RuleExample } from './plan/example-tickets';
 export { DEFECT_SHEETS, DEFECT_SHEETS_PROVENANCE } from './defects/sheets';
 export type { DefectSheet } from './defects/sheet';
+export { breaksInto } from './defects/breaks-into';
 export { diagnose, type Cause } from './defects/diagnose';
 export { FITS, type Fit } from './defects/fit';
 export type { Circumstances } from './defects/circumstances';
 export type { Direction } from './defects/causes';
+export * from './defects/network';
 
 export { ovenOutcome } from './outcome/oven-outcome';
 export type { MeasureId, Outcome, OutcomeDefect, OutcomeMeasure } from './outcome/outcome';
 export type { Degree } from './outcome/degree';
 export type { Harm } from './outcome/harm';
+export * from './outcome/film-map';

@@ -1,6 +1,14 @@
-import { field, problemText, UNITS, type Answer, type FieldId, type QuantityProblem } from '$lib/engine';
+import {
+	field,
+	problemText,
+	UNITS,
+	type Answer,
+	type FieldId,
+	type Options,
+	type QuantityProblem
+} from '$lib/engine';
 import { say } from '$lib/i18n';
-import { answerText } from './answer-text';
+import { answerText, optionsOf } from './answer-text';
 import type { Reader } from './reader';
 
 /** What was put into a field so far: an answer, or something typed that could not be read. */
@@ -16,8 +24,11 @@ const unsorted = (ids: readonly string[]) => {
 export const problemWords = (problem: QuantityProblem, reader: Reader) =>
 	say(problemText(problem), reader.lang);
 
-/** One field of the set-up sheet as plain data for a page. */
-export function fieldView(id: FieldId, entry: Entry, reader: Reader) {
+/**
+ * One field of the set-up sheet as plain data for a page.
+ * @param offered options of this one question, where they are not the field's own
+ */
+export function fieldView(id: FieldId, entry: Entry, reader: Reader, offered?: Options) {
 	const { lang } = reader;
 	const spec = field(id);
 	const asked = {
@@ -31,7 +42,7 @@ export function fieldView(id: FieldId, entry: Entry, reader: Reader) {
 		const value = entry.typed ?? answerText(id, entry.answer, reader);
 		return { ...asked, kind: spec.kind, value, ...(units.length ? { units: units.slice(0, 4) } : {}) };
 	}
-	const options = Object.entries(spec.options).map(([option, text]) => ({
+	const options = Object.entries(optionsOf(id, offered)).map(([option, text]) => ({
 		id: option,
 		label: say(text, lang)
 	}));

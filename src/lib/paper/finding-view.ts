@@ -1,5 +1,5 @@
-import { field, ruleById, type Finding } from '$lib/engine';
-import { expectations, say } from '$lib/i18n';
+import { field, ruleById, type Finding, type Options } from '$lib/engine';
+import { expectations, findings, say } from '$lib/i18n';
 import { answerText } from './answer-text';
 import { derivationsOf } from './derivation-view';
 import { expectationText } from './expectation-text';
@@ -11,29 +11,46 @@ function howFar({ field: id, off, beyond, expected, received }: Finding, reader:
 	if (!received) return undefined;
 	const words = expectations[reader.lang];
 	const spec = field(id);
-	if (off === 'wrong') return words.other;
-	if (expected.kind === 'all-of') return off === 'low' ? words.missing : words.other;
-	if (spec.kind !== 'quantity' || off === null) return undefined;
+	if (off === null) return undefined;
+	if (expected.kind === 'all-of' && off === 'low') return words.missing;
+	if (spec.kind !== 'quantity' || (off === 'wrong' && beyond === 0)) return words.other;
 	// a distance between two temperatures is a difference, not a point on the scale
 	const dimension = spec.dimension === 'temperature' ? 'temperature-difference' : spec.dimension;
 	if (dimension === 'ratio' || beyond === 0) return off === 'low' ? words.lowBy : words.highBy;
-	return words[off](quantityText(beyond, dimension, reader));
+	return words[off === 'wrong' ? 'away' : off](quantityText(beyond, dimension, reader));
 }
 
-/** One finding in words, with its derivation and the way to the rule. */
-export function findingView(finding: Finding, reader: Reader) {
+/** The next thing to do about a breach. */
+function todo({ zone, severity, off, expected, received }: Finding, { lang }: Reader) {
+	if (zone === 'green') return undefined;
+	const words = findings[lang].todo;
+	if (severity === 'safety-stop') return words.stop;
+	if (!received) return words.empty;
+	if (expected.kind === 'all-of' && off !== 'wrong') return off === 'low' ? words.missing : words.surplus;
+	// where a wrong option leads is told by what comes out; what is to change is the option
+	return words[(expected.kind === 'one-of' ? 'wrong' : off) ?? 'wrong'];
+}
+
+/**
+ * One finding in words, with its derivation and the way to the rule.
+ * @param offered options of this one question, where they are not the field's own
+ */
+export function findingView(finding: Finding, reader: Reader, offered?: Options) {
 	const { lang } = reader;
 	const rule = ruleById(finding.rule);
 	const [main, ...rest] = derivationsOf(finding.expected, reader);
 	const far = howFar(finding, reader);
+	const next = todo(finding, reader);
 	return {
 		id: `${finding.field}-${finding.rule}`,
 		label: say(field(finding.field).label, lang),
 		zone: finding.zone,
 		severity: finding.severity,
-		received: answerText(finding.field, finding.received, reader),
-		expected: expectationText(finding.field, finding.expected, reader),
+		received: answerText(finding.field, finding.received, reader, offered),
+		expected: expectationText(finding.field, finding.expected, reader, offered),
 		...(far ? { howFar: far } : {}),
+		...(next ? { next } : {}),
+		lesson: `/${lang}/lessons/${rule.lesson}`,
 		rule: { title: say(rule.title, lang), href: `/${lang}/rules/${rule.id}` },
 		why: say(rule.why, lang),
 		outcome: say(rule.outcome, lang),

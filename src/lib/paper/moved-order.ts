@@ -1,4 +1,6 @@
 import { field, isFieldId, type FieldId } from '$lib/engine';
+import { optionsOf } from './answer-text';
+import type { Offered } from './read-entries';
 
 /**
  * Applies an Up/Down button pressed without JavaScript (`move=<field>:<option>:up|down`) to the posted order.
@@ -6,15 +8,15 @@ import { field, isFieldId, type FieldId } from '$lib/engine';
  */
 export function movedOrder(
 	pressed: string,
-	form: FormData
+	form: FormData,
+	offered: Offered = {}
 ): { field: FieldId; options: string[] } | undefined {
 	const [id, option, way] = pressed.split(':');
 	if (!id || !isFieldId(id) || !option || (way !== 'up' && way !== 'down')) return undefined;
-	const spec = field(id);
-	if (spec.kind !== 'order') return undefined;
+	if (field(id).kind !== 'order') return undefined;
 	const options = form.getAll(id).map(String);
 	const at = options.indexOf(option);
-	if (at < 0 || options.length !== Object.keys(spec.options).length) return undefined;
+	if (at < 0 || options.length !== Object.keys(optionsOf(id, offered[id])).length) return undefined;
 	const to = Math.min(Math.max(at + (way === 'up' ? -1 : 1), 0), options.length - 1);
 	options.splice(to, 0, ...options.splice(at, 1));
 	return { field: id, options };

@@ -1,5 +1,5 @@
 import { error, redirect, type RequestEvent } from '@sveltejs/kit';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import { mayAct, type Role } from '$lib/records';
 import type { Who } from './who';
 
@@ -11,7 +11,7 @@ import type { Who } from './who';
 export const requirePerson = ({ locals, request, url }: RequestEvent): Who => {
 	if (locals.who) return locals.who;
 	if (request.method !== 'GET' && request.method !== 'HEAD')
-		error(401, shell[locals.lang].problem[401].title);
+		error(401, noPage[locals.lang].problem[401].title);
 	const query = new URLSearchParams({ next: url.pathname + url.search });
 	if (locals.lapsed) query.set('why', 'idle');
 	redirect(303, `/${locals.lang}/sign-in?${query}`);
@@ -27,6 +27,6 @@ export const requireRole = (event: RequestEvent, ...roles: readonly Role[]): Who
 	const { app, lang } = event.locals;
 	const now = app.now().toISOString();
 	if (!roles.some((role) => mayAct(app.journal.state, who.id, role, now)))
-		error(403, shell[lang].problem[403].title);
+		error(403, noPage[lang].problem[403].title);
 	return who;
 };

@@ -16,5 +16,11 @@ export type FindingView = {
 	readonly why: string;
 	/** What would happen to the part or the person. */
 	readonly outcome?: string;
+	/** The next thing to do about it. */
+	readonly next?: string;
+	/** Where the line of the lesson is. */
+	readonly lesson?: string;
+	/** What would come out of the oven, drawn: name of the defect, address, and the picture in words. */
+	readonly picture?: { readonly name: string; readonly src: string; readonly shows: string };
 	readonly derivation?: DerivationView;
 };

@@ -1,7 +1,10 @@
-import { field, limits, si, type Answer, type Demand, type FieldId } from '$lib/engine';
+import { field, limits, si, type Answer, type Demand, type PlannedField } from '$lib/engine';
 
 /** An answer that breaks this one demand; undefined where nothing a person can put in breaks it. */
-export function breaking(id: FieldId, { expectation }: Demand): Answer | undefined {
+export function breaking(
+	{ field: id, offered }: Pick<PlannedField, 'field' | 'offered'>,
+	{ expectation }: Demand
+): Answer | undefined {
 	const spec = field(id);
 	const window = limits(expectation);
 	if (window) {
@@ -12,7 +15,7 @@ export function breaking(id: FieldId, { expectation }: Demand): Answer | undefin
 		return { kind: 'quantity', value: si(value), typed: '' };
 	}
 	if (spec.kind === 'quantity') return undefined;
-	const options = Object.keys(spec.options);
+	const options = Object.keys(offered ?? spec.options);
 	switch (expectation.kind) {
 		case 'one-of': {
 			const option = options.find((one) => !expectation.options.includes(one));

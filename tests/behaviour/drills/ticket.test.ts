@@ -14,7 +14,7 @@ function unfound(plan: Plan): string | undefined {
 	for (const planned of plan.fields)
 		for (const demand of planned.demands) {
 			const { field } = planned;
-			const answer = breaking(field, demand);
+			const answer = breaking({ field }, demand);
 			if (!answer) return `${field}: nothing breaks ${demand.rule}`;
 			const { breaches } = grade({ ...plan, fields: [planned] }, { [field]: answer });
 			if (!breaches.some(({ rule }) => rule === demand.rule)) return `${field}: ${demand.rule}`;

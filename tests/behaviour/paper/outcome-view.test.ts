@@ -107,7 +107,7 @@ test('no line is longer than sixty words, whatever is broken, in either language
 				job,
 				() =>
 					Object.fromEntries(
-						solve(job, shop).fields.map(({ field, demands }) => [field, breaking(field, demands[0]!)])
+						solve(job, shop).fields.map(({ field, demands }) => [field, breaking({ field }, demands[0]!)])
 					),
 				reader
 			);

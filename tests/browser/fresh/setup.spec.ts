@@ -1,5 +1,14 @@
 import { expect, test, type Page } from '@playwright/test';
-import { LANGS, practice, setup, shell, shopSheets, type Lang } from '$lib/i18n';
+import {
+	LANGS,
+	practice,
+	practiceIssue,
+	practiceProblems,
+	setup,
+	shell,
+	shopSheets,
+	type Lang
+} from '$lib/i18n';
 import { addPerson } from '../pages/add-person';
 import { signInWith } from '../pages/sign-in-as';
 import { expectSound } from '../pages/sound';
@@ -69,8 +78,8 @@ for (const lang of LANGS)
 
 			await test.step('without a data sheet there is no ticket', async () => {
 				await page.goto(`/${lang}/practice`);
-				await page.getByRole('button', { name: practice[lang].issue, exact: true }).click();
-				await expect(page.locator('main [role="alert"]')).toHaveText(practice[lang].noSheets);
+				await page.getByRole('button', { name: practiceIssue[lang].issue, exact: true }).click();
+				await expect(page.locator('main [role="alert"]')).toHaveText(practiceProblems[lang].noSheets);
 			});
 
 			await test.step('the lead adds the sheets that come with the program', async () => {
@@ -83,10 +92,10 @@ for (const lang of LANGS)
 			await test.step('the trainee signs in and practises', async () => {
 				await signInWith(page, lang, ids.trainee, CREW.trainee.secret);
 				await page.getByRole('link', { name: shell[lang].screen.practice, exact: true }).click();
-				await page.getByRole('button', { name: practice[lang].issue, exact: true }).click();
+				await page.getByRole('button', { name: practiceIssue[lang].issue, exact: true }).click();
 				await expect(page).toHaveURL(/\/practice\/[^/]+$/);
 				await page.getByRole('button', { name: practice[lang].check, exact: true }).click();
-				await expect(page.locator('form#station [role="status"]').first()).toBeVisible();
+				await expect(page.locator('form#step [role="status"]').first()).toBeVisible();
 			});
 
 			await test.step('the supervisor signs in and finds the trainee on the crew board', async () => {

@@ -1,5 +1,5 @@
 import * as messages from '$lib/i18n';
-import { isLang, LANGS, requests, shell, type Lang } from '$lib/i18n';
+import { LANGS, isLang, noPage, requests, shell, type Lang } from '$lib/i18n';
 import type { Answer } from './send';
 
 /** Says what is wrong with an answer, given the language it is due in; null when nothing is. */
@@ -36,7 +36,7 @@ const sentences = (lang: Lang): string[] => {
 const SENTENCES = { en: sentences('en'), es: sentences('es') };
 
 const titles = (lang: Lang) => [
-	...Object.values(shell[lang].problem).map(({ title }) => title),
+	...Object.values(noPage[lang].problem).map(({ title }) => title),
 	...Object.values(requests[lang].status).map(({ title }) => title)
 ];
 

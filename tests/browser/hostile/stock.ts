@@ -56,7 +56,7 @@ async function report(
 export async function layInStock({ trainee, supervisor, lead, ...others }: Actors): Promise<Stock> {
 	const other = others['other trainee'];
 	const practise = async (actor: Actor) =>
-		lastOf(await led(actor, '/practice', { breadth: '1', part: 'whole' }));
+		lastOf(await led(actor, '/practice', { breadth: '1', part: 'whole', support: 'full' }));
 	const startRun = async (actor: Actor, competency: string) =>
 		lastOf(await led(actor, '/proving', { competency, incident: '' }));
 

@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { proving, record, terms } from '$lib/i18n';
+import { proving, record, skillPanel, terms } from '$lib/i18n';
 import { proveTo } from './drill';
 import { expect, test } from './fixtures';
 import { doLesson } from './lesson';
@@ -46,7 +46,7 @@ test('from the first lesson to a second signature', async ({ page, lang, dataFol
 		await acceptPractical(page, lang, CREW.trainee.id, 'inspection');
 		await sign(page, lang, `/${lang}/people/${CREW.trainee.id}/sign-off/inspection`);
 		await page.goto(`/${lang}/crew`);
-		await expect(page.getByText(terms[lang].standing.signed).first()).toBeVisible();
+		await expect(page.getByText(skillPanel[lang].standing.signed).first()).toBeVisible();
 	});
 
 	const incident =
@@ -65,7 +65,7 @@ test('from the first lesson to a second signature', async ({ page, lang, dataFol
 		await changeTo(page, lang, 'supervisor');
 		await sign(page, lang, `/${lang}/people/${CREW.trainee.id}/sign-off/inspection?incident=${incident}`);
 		await page.goto(`/${lang}/crew`);
-		await expect(page.getByText(terms[lang].standing['refresher-due'])).toHaveCount(0);
+		await expect(page.getByText(skillPanel[lang].standing['refresher-due'])).toHaveCount(0);
 		await page.goto(`/${lang}/record`);
 		await expect(
 			page.locator('main article, main li').getByText(record[lang].kind['refresher.signed']).first()

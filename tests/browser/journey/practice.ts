@@ -1,6 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { field } from '$lib/engine';
-import { practice, type Lang } from '$lib/i18n';
+import { practice, practiceOutcome, practiceIssue, type Lang } from '$lib/i18n';
 import { knownAnswers } from './drill';
 import { askedOn, fillIn } from './fill-in';
 import { readTicket } from './read-ticket';
@@ -11,7 +11,7 @@ export async function practise(page: Page, lang: Lang) {
 	const words = practice[lang];
 	await page.goto(`/${lang}/practice`);
 	await page.locator('input[name="part"][value="mixing"]').check();
-	await page.getByRole('button', { name: words.issue }).click();
+	await page.getByRole('button', { name: practiceIssue[lang].issue }).click();
 	await page.locator('button[name="hint"]').first().click();
 	await expect(page.getByText(words.hintWhere).first()).toBeVisible();
 	await page.getByRole('button', { name: words.check }).click();
@@ -22,5 +22,5 @@ export async function practise(page: Page, lang: Lang) {
 	))
 		await fillIn(page, id, answers[id]!, lang);
 	await page.getByRole('button', { name: words.finish }).click();
-	await expect(page.getByText(words.result.clear)).toBeVisible();
+	await expect(page.getByText(practiceOutcome[lang].result.clear)).toBeVisible();
 }

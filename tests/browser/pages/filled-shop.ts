@@ -1,5 +1,5 @@
 import type { Browser, Page } from '@playwright/test';
-import { incidents, practice, proving, terms } from '$lib/i18n';
+import { incidents, practice, practiceIssue, practiceOutcome, proving, terms } from '$lib/i18n';
 import { addPerson } from './add-person';
 import { signInAs, signInWith } from './sign-in-as';
 
@@ -31,7 +31,7 @@ async function checkPractice(page: Page): Promise<string> {
 	const words = practice.en;
 	await page.goto('/en/practice');
 	await page.locator('input[name="part"][value="spraying"]').check();
-	await page.getByRole('button', { name: words.issue, exact: true }).click();
+	await page.getByRole('button', { name: practiceIssue.en.issue, exact: true }).click();
 	for (const rung of words.hintShort)
 		await page.locator('button[name="hint"]', { hasText: rung }).first().click();
 	await page.getByRole('button', { name: words.check, exact: true }).click();
@@ -86,7 +86,7 @@ export async function fillShop(browser: Browser, baseURL: string): Promise<Fille
 		const person = await addPerson(page, 'en', NEWCOMER);
 		const handedIn = await checkPractice(page);
 		await page.getByRole('button', { name: practice.en.finish, exact: true }).click();
-		await page.getByRole('heading', { name: practice.en.doneTitle, level: 1 }).waitFor();
+		await page.getByRole('heading', { name: practiceOutcome.en.doneTitle, level: 1 }).waitFor();
 		const open = await report(page, 'pinpoint-rust', 'T-4711', person);
 		const gap = await report(page, 'pinpoint-rust', 'T-4712', person);
 		const system = await report(page, 'pinpoint-rust', 'T-4713', person);

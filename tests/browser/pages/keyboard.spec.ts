@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { practice, shell, signIn } from '$lib/i18n';
+import { practice, practiceIssue, shell, signIn } from '$lib/i18n';
 import { choose, pressTab, tabTo, walkThrough } from './by-keyboard';
 import { signInAs } from './sign-in-as';
 
@@ -21,7 +21,7 @@ test('signs in, issues a ticket, fills in a station, takes a hint and checks, wi
 	await enter();
 	await expect(page).not.toHaveURL(/sign-in/);
 
-	const station = page.locator('form#station');
+	const station = page.locator('form#step');
 	// a ticket that has to be refused asks less at this station
 	for (
 		let tickets = 0;
@@ -35,7 +35,7 @@ test('signs in, issues a ticket, fills in a station, takes a hint and checks, wi
 		await enter();
 		await expect(page).toHaveURL('/en/practice');
 		await choose(page, 'part', 'spraying');
-		await tabTo(page, main.getByRole('button', { name: words.issue, exact: true }));
+		await tabTo(page, main.getByRole('button', { name: practiceIssue.en.issue, exact: true }));
 		await enter();
 		await expect(page).toHaveURL(/\/practice\/[^/]+$/);
 	}

@@ -7,6 +7,7 @@ export default {
 		en: 'what to put on at each station, and what to breathe through',
 		es: 'qué ponerse en cada estación y con qué respirar'
 	},
+	skill: 'C2',
 	asks: [
 		'ppe-degrease',
 		'ppe-blast',

@@ -7,6 +7,7 @@ export default {
 		en: 'how much for this rack, by weight or by volume, and until when',
 		es: 'cuánto para este bastidor, por peso o por volumen, y hasta cuándo'
 	},
+	skill: 'C8',
 	asks: [
 		'ppe-mix',
 		'mix-breathing',

@@ -7,6 +7,7 @@ export default {
 		en: 'distance, fan, overlap, speed and wet film, in numbers',
 		es: 'distancia, abanico, traslape, velocidad y película húmeda, en números'
 	},
+	skill: 'C10',
 	asks: ['cap-pressure', 'gun-distance', 'fan-width', 'overlap', 'gun-speed', 'coats', 'wet-film'],
 	needs: ['gun-distance', 'fan-width', 'wet-film']
 } as const satisfies DrillKind;

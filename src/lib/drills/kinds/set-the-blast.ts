@@ -7,6 +7,7 @@ export default {
 		en: 'grain, pressure, nozzle, distance and profile for these parts',
 		es: 'grano, presión, boquilla, distancia y perfil para estas piezas'
 	},
+	skill: 'C7',
 	asks: [
 		'ppe-blast',
 		'cabinet-action',

@@ -36,6 +36,13 @@ function numeric({ value, rounding = 0 }: Quantity, window: NonNullable<ReturnTy
 	return { zone: 'red', off, beyond, credit: 0 };
 }
 
+/** A misread instrument is off by as much, but sets nothing too low or too high. */
+function number(answer: Quantity, expectation: Expectation): Measure {
+	const measured = numeric(answer, limits(expectation)!);
+	const misread = expectation.kind === 'computed' && expectation.reading && measured.off;
+	return misread ? { ...measured, off: 'wrong' } : measured;
+}
+
 type Of<K extends Expectation['kind']> = Extract<Expectation, { kind: K }>;
 
 function allOf(ticked: readonly string[], { options, not }: Of<'all-of'>): Measure {
@@ -43,13 +50,13 @@ function allOf(ticked: readonly string[], { options, not }: Of<'all-of'>): Measu
 	return not?.some((option) => ticked.includes(option)) ? { ...WRONG, off: 'high' } : GREEN;
 }
 
-function inOrder(steps: readonly string[], { before }: Of<'order'>): Measure {
+function inOrder(steps: readonly string[], { before, leads }: Of<'order'>): Measure {
 	const once = steps.every((step, index) => steps.indexOf(step) === index);
 	const kept = before.every(([first, then]) => {
 		const at = steps.indexOf(first);
 		return at >= 0 && at < steps.indexOf(then);
 	});
-	return once && kept ? GREEN : WRONG;
+	return once && kept ? GREEN : { ...WRONG, off: leads ?? 'wrong' };
 }
 
 /** Options picked or ticked where some are barred; undefined for an answer without any. */
@@ -61,7 +68,9 @@ export function measure(answer: Answer | null | undefined, expectation: Expectat
 	if (!answer) return WRONG;
 	switch (expectation.kind) {
 		case 'one-of':
-			return answer.kind === 'choice' && expectation.options.includes(answer.option) ? GREEN : WRONG;
+			if (answer.kind !== 'choice') return WRONG;
+			if (expectation.options.includes(answer.option)) return GREEN;
+			return { ...WRONG, off: expectation.leads?.[answer.option] ?? 'wrong' };
 		case 'none-of': {
 			const barred = picked(answer)?.some((option) => expectation.options.includes(option)) ?? true;
 			return barred ? WRONG : GREEN;
@@ -71,6 +80,6 @@ export function measure(answer: Answer | null | undefined, expectation: Expectat
 		case 'order':
 			return answer.kind === 'order' ? inOrder(answer.options, expectation) : WRONG;
 		default:
-			return answer.kind === 'quantity' ? numeric(answer, limits(expectation)!) : WRONG;
+			return answer.kind === 'quantity' ? number(answer, expectation) : WRONG;
 	}
 }

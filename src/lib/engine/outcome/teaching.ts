@@ -3,7 +3,7 @@ import { commonPractice } from '../sources/provenance';
 import { count, degrees, fraction, kilojoulesPerMole } from '../units/construct';
 import type { Dimension, Si } from '../units/dimension';
 
-const teaching = <D extends Dimension>(
+export const teaching = <D extends Dimension>(
 	dimension: D,
 	value: Si<NoInfer<D>>,
 	en: string,

@@ -1,6 +1,7 @@
 import type { Answer } from '../grading/answer';
 import type { Expectation } from '../rules/expectation';
 import type { Severity } from '../rules/rule';
+import type { Options } from '../setup/field';
 import type { FieldId } from '../setup/fields';
 import type { Authority } from '../sources/authority';
 import type { Competency } from '../station';
@@ -23,6 +24,8 @@ export type PlannedField = {
 	readonly superseded: readonly Demand[];
 	/** An answer that meets every demand. */
 	readonly answer: Answer;
+	/** Options of this one question, where they differ from job to job; otherwise the field's own. */
+	readonly offered?: Options;
 };
 
 /** Two demands on one field that cannot both be met. */

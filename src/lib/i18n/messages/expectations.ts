@@ -9,6 +9,7 @@ const en = {
 	high: (by: string) => `${by} too high`,
 	lowBy: 'too low',
 	highBy: 'too high',
+	away: (by: string) => `${by} off`,
 	missing: 'something is missing',
 	other: 'not what the rule allows'
 };
@@ -22,6 +23,7 @@ const es = {
 	high: (by: string) => `${by} por encima`,
 	lowBy: 'demasiado bajo',
 	highBy: 'demasiado alto',
+	away: (by: string) => `${by} de diferencia`,
 	missing: 'falta algo',
 	other: 'no es lo que permite la regla'
 } satisfies typeof en;

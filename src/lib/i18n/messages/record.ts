@@ -79,6 +79,7 @@ const en = {
 		'training.started': 'Admitted to training',
 		'lesson.done': 'Lesson done',
 		'practice.handed-in': 'Practice drill handed in',
+		'practice.first-check': 'Practice drill: first check',
 		'proving.opened': 'Proving run begun',
 		'proving.issued': 'Proving ticket issued',
 		'proving.handed-in': 'Proving drill handed in',
@@ -111,6 +112,8 @@ const en = {
 		revision: (revision: number) => `revision ${revision}`,
 		version: (version: number) => `version ${version}`,
 		hints: (count: number) => `${count} ${format.plural(count, 'en', { one: 'hint', other: 'hints' })}`,
+		unkept: (count: number) =>
+			`${count} ${format.plural(count, 'en', { one: 'rule', other: 'rules' })} not kept before correcting`,
 		drills: (right: number, of: number) => `${right} of ${of} right`,
 		safetyDrills: (misses: number, of: number) =>
 			`${misses} safety ${format.plural(misses, 'en', { one: 'miss', other: 'misses' })} in ${of} drills`,
@@ -226,6 +229,7 @@ const es = {
 		'training.started': 'Admisión a la capacitación',
 		'lesson.done': 'Lección hecha',
 		'practice.handed-in': 'Ejercicio de práctica entregado',
+		'practice.first-check': 'Ejercicio de práctica: primera revisión',
 		'proving.opened': 'Prueba empezada',
 		'proving.issued': 'Orden de comprobación emitida',
 		'proving.handed-in': 'Ejercicio de comprobación entregado',
@@ -258,6 +262,8 @@ const es = {
 		revision: (revision: number) => `revisión ${revision}`,
 		version: (version: number) => `versión ${version}`,
 		hints: (count: number) => `${count} ${format.plural(count, 'es', { one: 'pista', other: 'pistas' })}`,
+		unkept: (count: number) =>
+			`${count} ${format.plural(count, 'es', { one: 'regla', other: 'reglas' })} sin cumplir antes de corregir`,
 		drills: (right: number, of: number) => `${right} de ${of} bien`,
 		safetyDrills: (misses: number, of: number) =>
 			`${misses} ${format.plural(misses, 'es', { one: 'falta', other: 'faltas' })} de seguridad en ${of} ejercicios`,

@@ -71,7 +71,9 @@ const en = {
 		units: 'Units of measurement',
 		materials: 'Heat properties of materials',
 		proving: 'Proving: how sure a verdict is',
-		record: 'The record: hashes and canonical text'
+		practice: 'Practice: how likely a job comes out right',
+		record: 'The record: hashes and canonical text',
+		diagnosis: 'Finding a cause: chances and what a test tells'
 	},
 	uncheckedTitle: 'Shop values that still rest on memory',
 	uncheckedIntro:
@@ -152,7 +154,9 @@ const es = {
 		units: 'Unidades de medida',
 		materials: 'Propiedades térmicas de los materiales',
 		proving: 'Prueba sin ayuda: qué tan seguro es un veredicto',
-		record: 'El registro: huellas y texto canónico'
+		practice: 'Práctica: qué tan probable es que un trabajo salga bien',
+		record: 'El registro: huellas y texto canónico',
+		diagnosis: 'Hallar una causa: probabilidades y lo que dice una prueba'
 	},
 	uncheckedTitle: 'Valores del taller que aún son de memoria',
 	uncheckedIntro:

@@ -10,30 +10,6 @@ const en = {
 		safety: 'Safety'
 	},
 	role: { trainee: 'trainee', supervisor: 'supervisor', lead: 'lead', auditor: 'auditor' },
-	finish: {
-		bare: 'Bare',
-		prepared: 'Prepared',
-		coated: 'Coated',
-		cured: 'Cured',
-		signed: 'Signed'
-	},
-	finishMeans: {
-		bare: 'lessons still open',
-		prepared: 'lessons done',
-		coated: 'proven in drills',
-		cured: 'practical accepted',
-		signed: 'signed off'
-	},
-	standing: {
-		signed: 'Signed off',
-		lapsed: 'Continuity lapsed',
-		suspended: 'Suspended',
-		withdrawn: 'Withdrawn',
-		expired: 'Expired',
-		'refresher-due': 'Refresher due',
-		'in-training': 'In training again',
-		eligible: 'Ready to be signed'
-	},
 	severity: { 'safety-stop': 'Safety stop', quality: 'Quality', cost: 'Cost' },
 	zone: { green: 'In the window', amber: 'Amber: just outside', red: 'Outside the window' },
 	jobTicket: 'Job ticket',
@@ -60,30 +36,6 @@ const es = {
 		safety: 'Seguridad'
 	},
 	role: { trainee: 'aprendiz', supervisor: 'supervisor', lead: 'responsable', auditor: 'auditor' },
-	finish: {
-		bare: 'Metal desnudo',
-		prepared: 'Preparado',
-		coated: 'Recubierto',
-		cured: 'Curado',
-		signed: 'Firmado'
-	},
-	finishMeans: {
-		bare: 'faltan lecciones',
-		prepared: 'lecciones hechas',
-		coated: 'demostrado en ejercicios',
-		cured: 'práctica aceptada',
-		signed: 'autorizado con firma'
-	},
-	standing: {
-		signed: 'Autorizado',
-		lapsed: 'Continuidad vencida',
-		suspended: 'Suspendido',
-		withdrawn: 'Retirado',
-		expired: 'Vencido',
-		'refresher-due': 'Repaso pendiente',
-		'in-training': 'Otra vez en formación',
-		eligible: 'Listo para la firma'
-	},
 	severity: { 'safety-stop': 'Paro de seguridad', quality: 'Calidad', cost: 'Costo' },
 	zone: { green: 'Dentro de la ventana', amber: 'Ámbar: apenas fuera', red: 'Fuera de la ventana' },
 	jobTicket: 'Orden de trabajo',

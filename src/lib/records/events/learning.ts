@@ -4,6 +4,8 @@ import { json } from '../json';
 
 const tries = v.pipe(count, v.minValue(1));
 
+export const PRACTICE_SUPPORTS = ['half', 'full'] as const;
+
 export const TRAINING_STARTS = ['start-training', 'recertify', 'start-over', 'new-application'] as const;
 
 export const learningEvents = {
@@ -37,6 +39,17 @@ export const learningEvents = {
 		answers: json,
 		hints: count,
 		right: v.boolean(),
+		findings: ids
+	}),
+	/**
+	 * What the practice drill of that attempt was about and what the first check of each of its pages found, before
+	 * anything was put right: what the next drill is chosen by. `support` full: everything was left to the person.
+	 */
+	'practice.first-check': v.strictObject({
+		person: id,
+		attempt: id,
+		part: id,
+		support: v.picklist(PRACTICE_SUPPORTS),
 		findings: ids
 	})
 };

@@ -17,7 +17,11 @@ export type Run = EventData<'proving.opened'> & {
 	concluded: (Omit<EventData<'proving.concluded'>, 'run' | 'person'> & { readonly at: string }) | null;
 };
 
-export type Practice = EventData<'practice.handed-in'> & { readonly at: string };
+/** `first` is null for attempts entered before first checks were. */
+export type Practice = EventData<'practice.handed-in'> & {
+	readonly at: string;
+	first: Omit<EventData<'practice.first-check'>, 'person' | 'attempt'> | null;
+};
 
 export interface AttemptsState {
 	runs: Map<string, Run>;
@@ -51,8 +55,12 @@ export const attemptsFold = foldOf<AttemptsState>(
 		'practice.handed-in': (attempts, data, { at }) => {
 			see(attempts, data.person, data);
 			const practice = attempts.practice.get(data.person) ?? [];
-			practice.push({ ...data, at });
+			practice.push({ ...data, at, first: null });
 			attempts.practice.set(data.person, practice);
+		},
+		'practice.first-check': (attempts, { person, attempt, ...first }) => {
+			const handedIn = attempts.practice.get(person)?.find((one) => one.attempt === attempt);
+			if (handedIn) handedIn.first = first;
 		},
 		'proving.opened': (attempts, data, { at }) => {
 			attempts.runs.set(data.run, { ...data, openedAt: at, drills: [], concluded: null });

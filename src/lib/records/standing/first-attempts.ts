@@ -28,7 +28,9 @@ function* practised(state: State): Generator<FirstAttempt> {
 			const ticket = ticketKey(attempt);
 			if (met.has(ticket)) continue;
 			met.add(ticket);
-			yield { person, how: 'practice', kind: attempt.kind, competency: null, kept: keptOf(attempt) };
+			// what was put right after a check says nothing of what the person knew
+			const kept = keptOf({ rules: attempt.rules, findings: attempt.first?.findings ?? attempt.findings });
+			yield { person, how: 'practice', kind: attempt.kind, competency: null, kept };
 		}
 	}
 }

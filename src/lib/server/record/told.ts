@@ -59,6 +59,7 @@ export const TOLD: { readonly [K in EventKind]: Tell<K> } = {
 		right ? words(t).right : words(t).notRight,
 		words(t).hints(hints)
 	],
+	'practice.first-check': ({ person, findings }, t) => [t.name(person), words(t).unkept(findings.length)],
 	'proving.opened': ({ person, competency, purpose }, t) => [
 		t.name(person),
 		area(competency, t),

@@ -1,4 +1,4 @@
-import { requests, shell, type Lang } from '$lib/i18n';
+import { noPage, requests, type Lang } from '$lib/i18n';
 
 const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
@@ -49,6 +49,6 @@ const isBare = ({ status, headers }: Response): boolean =>
  */
 export const inOwnWords = (answer: Response, lang: Lang): Response => {
 	if (!isBare(answer)) return answer;
-	const words: Readonly<Record<number, Words>> = shell[lang].problem;
-	return page(answer.status, words[answer.status] ?? shell[lang].problem.other, lang);
+	const words: Readonly<Record<number, Words>> = noPage[lang].problem;
+	return page(answer.status, words[answer.status] ?? noPage[lang].problem.other, lang);
 };

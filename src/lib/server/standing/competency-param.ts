@@ -1,5 +1,5 @@
 import { error } from '@sveltejs/kit';
-import { shell, type Lang } from '$lib/i18n';
+import { noPage, type Lang } from '$lib/i18n';
 import { competencies, type CompetencyId } from '$lib/learning';
 
 /**
@@ -8,6 +8,6 @@ import { competencies, type CompetencyId } from '$lib/learning';
  */
 export function competencyIn(word: string, lang: Lang): CompetencyId {
 	const found = competencies.find(({ id }) => id === word);
-	if (!found) error(404, shell[lang].problem[404].title);
+	if (!found) error(404, noPage[lang].problem[404].title);
 	return found.id;
 }

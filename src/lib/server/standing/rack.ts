@@ -1,9 +1,9 @@
-import type { terms } from '$lib/i18n';
+import type { skillPanel as words } from '$lib/i18n';
 import { addDays, skillPanel, type CertificationState, type Strip } from '$lib/learning';
 import { dayOf, type State } from '$lib/records';
 import type { Area } from './areas';
 
-type Standing = keyof (typeof terms)['en']['standing'];
+type Standing = keyof (typeof words)['en']['standing'];
 
 const WORDS: Readonly<Record<CertificationState, Standing>> = {
 	// a panel carries a strip once it was signed, and nobody who was signed is back at the start

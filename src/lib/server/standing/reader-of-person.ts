@@ -1,5 +1,5 @@
 import { error, type RequestEvent } from '@sveltejs/kit';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import { requirePerson, requireRole } from '../guard';
 import type { Who } from '../who';
 
@@ -12,6 +12,6 @@ export function requireReaderOf(event: RequestEvent, person: string): Who {
 	const { app, lang } = event.locals;
 	const who = requirePerson(event);
 	if (who.id !== person) requireRole(event, 'supervisor', 'auditor');
-	if (!app.journal.state.people.has(person)) error(404, shell[lang].problem[404].title);
+	if (!app.journal.state.people.has(person)) error(404, noPage[lang].problem[404].title);
 	return who;
 }

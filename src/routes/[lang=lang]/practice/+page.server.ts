@@ -1,8 +1,31 @@
-import { fail, redirect } from '@sveltejs/kit';
-import { DRILL_KINDS, PRACTICE_PARTS } from '$lib/drills';
-import { practice, say } from '$lib/i18n';
-import { issuePractice, practiceInHand, requirePerson, typed } from '$lib/server';
+import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
+import { DRILL_KINDS, drillKind, PRACTICE_PARTS } from '$lib/drills';
+import { practiceProblems, say, terms } from '$lib/i18n';
+import { NEXT_JOB_DEFAULT, skills } from '$lib/learning';
+import { chooseNext, drawNext, issuePractice, practiceInHand, requirePerson, typed } from '$lib/server';
 import type { Actions, PageServerLoad } from './$types';
+
+/** How the program finds the next drill, by the name of the button. */
+const WAYS = new Map([
+	['chosen', chooseNext],
+	['drawn', drawNext]
+]);
+const SUPPORTS = ['full', 'half', 'worked'] as const;
+
+function chosenView(event: RequestEvent) {
+	const { app, lang } = event.locals;
+	const { part, breadth, support, skill, because, expected } = chooseNext(app, requirePerson(event).id);
+	const kind = drillKind(part);
+	const trained = skills.find(({ id }) => id === skill);
+	return {
+		title: kind ? say(kind.title, lang) : ((terms[lang].station as Record<string, string>)[part] ?? part),
+		breadth,
+		support,
+		because,
+		skill: trained ? say(trained.title, lang) : skill,
+		inTen: Math.round(expected * 10)
+	};
+}
 
 export const load: PageServerLoad = (event) => {
 	const who = requirePerson(event);
@@ -10,6 +33,9 @@ export const load: PageServerLoad = (event) => {
 	const { lang } = event.locals;
 	return {
 		inHand: inHand && !inHand.handedIn ? inHand.attempt : null,
+		chosen: chosenView(event),
+		drawnFirst: NEXT_JOB_DEFAULT === 'random',
+		supports: SUPPORTS,
 		kinds: DRILL_KINDS.map(({ id, title, about }) => ({
 			id,
 			title: say(title, lang),
@@ -18,16 +44,23 @@ export const load: PageServerLoad = (event) => {
 	};
 };
 
+function wishOf(form: FormData) {
+	const breadth = ([1, 2, 3] as const).find((one) => String(one) === typed(form, 'breadth'));
+	const part = PRACTICE_PARTS.find((one) => one === typed(form, 'part'));
+	const support = SUPPORTS.find((one) => one === typed(form, 'support'));
+	return breadth && part && support ? { breadth, part, support } : undefined;
+}
+
 export const actions: Actions = {
 	default: async (event) => {
 		const who = requirePerson(event);
 		const { app, lang } = event.locals;
 		const form = await event.request.formData();
-		const breadth = ([1, 2, 3] as const).find((one) => String(one) === typed(form, 'breadth'));
-		const part = PRACTICE_PARTS.find((one) => one === typed(form, 'part'));
-		if (!breadth || !part) return fail(400, { problem: practice[lang].wrongChoice });
-		const attempt = await issuePractice(app, who.id, { breadth, part });
-		if (!attempt) return fail(409, { problem: practice[lang].noSheets });
+		const way = WAYS.get(typed(form, 'next'));
+		const wish = way ? way(app, who.id) : wishOf(form);
+		if (!wish) return fail(400, { problem: practiceProblems[lang].wrongChoice });
+		const attempt = await issuePractice(app, who.id, wish);
+		if (!attempt) return fail(409, { problem: practiceProblems[lang].noSheets });
 		redirect(303, `/${lang}/practice/${attempt}`);
 	}
 };

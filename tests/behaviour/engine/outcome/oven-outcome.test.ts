@@ -107,7 +107,7 @@ function tickets(): readonly Issued[] {
 
 /** Answers that break a demand: on its upper or only side, and on its lower one where it has two. */
 function breakings(id: FieldId, demand: Demand): readonly Answer[] {
-	const answer = breaking(id, demand);
+	const answer = breaking({ field: id }, demand);
 	if (!answer) throw new Error(`nothing breaks ${demand.rule}`);
 	const window = limits(demand.expectation);
 	if (!window || !Number.isFinite(window.min) || !Number.isFinite(window.max)) return [answer];
@@ -191,7 +191,7 @@ describe('going further out', () => {
 				const { field: id } = numbers[pick % numbers.length]!;
 				const others = plan.fields.filter((one) => one.field !== id);
 				const { field: other, demands } = others[also % others.length]!;
-				const wrong = { ...right, [other]: breaking(other, demands[0]!)! };
+				const wrong = { ...right, [other]: breaking({ field: other }, demands[0]!)! };
 				let before = ovenOutcome(plan, wrong, job, shop);
 				for (const answer of outwards(plan, id, way)) {
 					const outcome = ovenOutcome(plan, { ...wrong, [id]: answer }, job, shop);

@@ -28,17 +28,20 @@ import {
 } from '../working-towards';
 
 const practice = (seed: string) => ({
-	attempt: `a-${seed}`,
-	kind: 'whole-job',
-	seed,
-	level: 1,
-	engineVersion: '1',
-	shopValuesHash: 'c'.repeat(64),
-	rules: ['some-rule'],
-	answers: {},
-	hints: 2,
-	right: true,
-	findings: []
+	sheet: {
+		attempt: `a-${seed}`,
+		kind: 'whole-job',
+		seed,
+		level: 1,
+		engineVersion: '1',
+		shopValuesHash: 'c'.repeat(64),
+		rules: ['some-rule'],
+		answers: {},
+		hints: 2,
+		right: true,
+		findings: []
+	},
+	first: { part: 'whole', support: 'full' as const, findings: [] }
 });
 
 const lapse = (state: State, _: null, acting: Acting) => lapseDrills(state, acting);

@@ -7,17 +7,20 @@ const practise = (shop: TestShop, person: string, seed: string, findings: string
 	shop.do(
 		handInPractice,
 		{
-			attempt: shop.id('attempt'),
-			kind,
-			seed,
-			level: 1,
-			engineVersion: '1',
-			shopValuesHash: 'c'.repeat(64),
-			rules: ['rule-a', 'rule-b'],
-			answers: {},
-			hints: 0,
-			right: findings.length === 0,
-			findings
+			sheet: {
+				attempt: shop.id('attempt'),
+				kind,
+				seed,
+				level: 1,
+				engineVersion: '1',
+				shopValuesHash: 'c'.repeat(64),
+				rules: ['rule-a', 'rule-b'],
+				answers: {},
+				hints: 0,
+				right: findings.length === 0,
+				findings
+			},
+			first: { part: 'whole', support: 'full', findings }
 		},
 		person
 	);

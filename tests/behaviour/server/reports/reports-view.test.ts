@@ -36,17 +36,20 @@ const practise = (
 		app,
 		handInPractice,
 		{
-			attempt: randomUUID(),
-			kind: 'ticket',
-			seed,
-			level: 1,
-			engineVersion: '1',
-			shopValuesHash: 'c'.repeat(64),
-			rules,
-			answers: {},
-			hints: 0,
-			right: findings.length === 0,
-			findings
+			sheet: {
+				attempt: randomUUID(),
+				kind: 'ticket',
+				seed,
+				level: 1,
+				engineVersion: '1',
+				shopValuesHash: 'c'.repeat(64),
+				rules,
+				answers: {},
+				hints: 0,
+				right: findings.length === 0,
+				findings
+			},
+			first: { part: 'whole', support: 'full', findings }
 		},
 		person
 	);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import { inOwnWords } from '$lib/server/request/plain-page';
 
 const bare = (status: number, headers: Record<string, string> = {}) =>
@@ -13,8 +13,8 @@ it.each(['en', 'es'] as const)('an endpoint that refuses says so on a page in %s
 	expect(answer.status).toBe(403);
 	const html = await answer.text();
 	expect(html).toContain(`<html lang="${lang}">`);
-	expect(html).toContain(`<h1>${shell[lang].problem[403].title}</h1>`);
-	expect(await inOwnWords(bare(418), lang).text()).toContain(shell[lang].problem.other.title);
+	expect(html).toContain(`<h1>${noPage[lang].problem[403].title}</h1>`);
+	expect(await inOwnWords(bare(418), lang).text()).toContain(noPage[lang].problem.other.title);
 });
 
 it('pages of ours, what is no page, what went well and faults are left as they are', () => {

@@ -1,5 +1,5 @@
 import { error } from '@sveltejs/kit';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import { reportsView, requireRole } from '$lib/server';
 import type { PageServerLoad } from './$types';
 
@@ -7,5 +7,5 @@ export const load: PageServerLoad = (event) => {
 	requireRole(event, 'supervisor', 'auditor');
 	const { app, lang } = event.locals;
 	const person = event.url.searchParams.get('person') ?? '';
-	return reportsView(app, person, lang) ?? error(404, shell[lang].problem[404].title);
+	return reportsView(app, person, lang) ?? error(404, noPage[lang].problem[404].title);
 };

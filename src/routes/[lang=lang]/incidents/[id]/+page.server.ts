@@ -1,5 +1,5 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import { mayAct, type Incident, type Outcome, type Role } from '$lib/records';
 import {
 	close,
@@ -18,7 +18,7 @@ function found(event: RequestEvent, ...roles: Role[]): Incident {
 	requireRole(event, ...roles);
 	const { app, lang } = event.locals;
 	const incident = app.journal.state.incidents.get(event.params.id ?? '');
-	if (!incident) error(404, shell[lang].problem[404].title);
+	if (!incident) error(404, noPage[lang].problem[404].title);
 	return incident;
 }
 

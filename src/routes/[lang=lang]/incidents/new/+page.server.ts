@@ -1,5 +1,5 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { incidents, refusalText, shell } from '$lib/i18n';
+import { incidents, noPage, refusalText } from '$lib/i18n';
 import { dayOf } from '$lib/records';
 import {
 	blankReport,
@@ -19,7 +19,7 @@ import type { Actions, PageServerLoad } from './$types';
 /** The defect chosen in the address; undefined while none is. */
 function chosen({ url, locals }: RequestEvent) {
 	const id = url.searchParams.get('defect') ?? '';
-	if (id && !isDefect(id)) error(404, shell[locals.lang].problem[404].title);
+	if (id && !isDefect(id)) error(404, noPage[locals.lang].problem[404].title);
 	return isDefect(id) ? id : undefined;
 }
 

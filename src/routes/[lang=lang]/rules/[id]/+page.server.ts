@@ -1,6 +1,6 @@
 import { error } from '@sveltejs/kit';
 import { RULES } from '$lib/engine';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import { shopExamples } from '$lib/lessons';
 import { readerOf, ruleView, shopInForce } from '$lib/server';
 import type { PageServerLoad } from './$types';
@@ -8,6 +8,6 @@ import type { PageServerLoad } from './$types';
 export const load: PageServerLoad = (event) => {
 	const { app, lang } = event.locals;
 	const rule = RULES.find(({ id }) => id === event.params.id);
-	if (!rule) error(404, shell[lang].problem[404].title);
+	if (!rule) error(404, noPage[lang].problem[404].title);
 	return { rule: ruleView(rule, shopExamples(rule.id, shopInForce(app).shop), readerOf(event)) };
 };

@@ -1,5 +1,5 @@
 import { error, fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { proving, shell } from '$lib/i18n';
+import { noPage, proving } from '$lib/i18n';
 import { movedOrder, readEntries } from '$lib/paper';
 import { giveUpDrill } from '$lib/records';
 import {
@@ -21,7 +21,7 @@ function inHand(event: RequestEvent) {
 	const { app, lang } = event.locals;
 	const drill = ownDrill(event);
 	const run = drill && app.journal.state.attempts.runs.get(drill.run);
-	if (!drill || !run) error(404, shell[lang].problem[404].title);
+	if (!drill || !run) error(404, noPage[lang].problem[404].title);
 	return { app, lang, drill, run, words: proving[lang], runPath: `/${lang}/proving/${drill.run}` };
 }
 

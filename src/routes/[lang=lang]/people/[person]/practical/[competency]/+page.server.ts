@@ -1,5 +1,5 @@
 import { error, fail, redirect } from '@sveltejs/kit';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import type { Refusal } from '$lib/records';
 import {
 	competencyIn,
@@ -39,7 +39,7 @@ export const actions: Actions = {
 		const reader = readerOf(event);
 		const form = await event.request.formData();
 		const bench = practicalBench(app, about.competency, typed(form, 'coating'));
-		if (!bench) error(400, shell[lang].problem.other.title);
+		if (!bench) error(400, noPage[lang].problem.other.title);
 		const read = readPractical(form, bench, app.journal.state.shop.founded?.timeZone ?? 'UTC', reader);
 		const coating = { id: bench.sheet.sheet, title: bench.title, revision: bench.sheet.revision };
 		const sentBack = (status: number, entered: ReadPractical, why: { refusal?: Refusal } = {}) =>

@@ -1,5 +1,5 @@
 import { error } from '@sveltejs/kit';
-import { shell } from '$lib/i18n';
+import { noPage } from '$lib/i18n';
 import { enterShop, revisionWanted, sheetFile } from '$lib/server';
 import type { RequestHandler } from './$types';
 
@@ -8,7 +8,7 @@ export const GET: RequestHandler = (event) => {
 	const { app, lang } = event.locals;
 	const wanted = revisionWanted(event.url);
 	const file = wanted.ok && sheetFile(app, event.params.sheet, wanted.revision);
-	if (!file) error(404, shell[lang].problem[404].title);
+	if (!file) error(404, noPage[lang].problem[404].title);
 	return new Response(file.text, {
 		headers: {
 			'content-type': 'application/json; charset=utf-8',

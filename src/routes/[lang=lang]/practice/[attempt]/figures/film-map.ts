@@ -1,0 +1,1 @@
+export { FilmMap as default } from '$lib/ui';

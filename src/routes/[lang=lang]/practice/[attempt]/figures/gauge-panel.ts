@@ -1,0 +1,1 @@
+export { GaugePanel as default } from '$lib/ui';

@@ -1,0 +1,1 @@
+export { GunBench as default } from '$lib/ui';

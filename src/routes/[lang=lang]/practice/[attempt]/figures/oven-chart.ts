@@ -1,0 +1,1 @@
+export { OvenChart as default } from '$lib/ui';
