@@ -27,8 +27,9 @@ function todo({ zone, severity, off, expected, received }: Finding, { lang }: Re
 	if (severity === 'safety-stop') return words.stop;
 	if (!received) return words.empty;
 	if (expected.kind === 'all-of' && off !== 'wrong') return off === 'low' ? words.missing : words.surplus;
-	// where a wrong option leads is told by what comes out; what is to change is the option
-	return words[(expected.kind === 'one-of' ? 'wrong' : off) ?? 'wrong'];
+	// where a wrong option or order leads is told by what comes out; what is to change is the option or the order
+	const chosen = expected.kind === 'one-of' || expected.kind === 'order';
+	return words[(chosen ? 'wrong' : off) ?? 'wrong'];
 }
 
 /**

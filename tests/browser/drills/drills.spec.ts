@@ -8,6 +8,7 @@ import { practice, practiceOutcome, practiceIssue, type Lang } from '$lib/i18n';
 import { expect, test } from '../journey/fixtures';
 import { askedOn, fillIn } from '../journey/fill-in';
 import { changeTo } from '../journey/people';
+import { walkThrough } from '../pages/by-keyboard';
 import { expectSound } from '../pages/sound';
 
 /** A phone held upright, and nothing but a finger. */
@@ -76,11 +77,16 @@ async function scriptBytes(page: Page): Promise<number> {
 test.describe.configure({ timeout: 240_000 });
 
 for (const { id } of DRILL_KINDS) {
-	test(`${id} on a phone: sound, done by touch, light to load`, async ({ browser, baseURL, dataFolder }) => {
+	test(`${id} on a phone: sound, every stop reached by keyboard, done by touch, light to load`, async ({
+		browser,
+		baseURL,
+		dataFolder
+	}) => {
 		const page = await traineeOn(browser, 'en', { baseURL, ...PHONE });
 		await issue(page, 'en', id);
 		await expectSound(page, 'en');
 		await page.setViewportSize(PHONE.viewport);
+		expect(await walkThrough(page)).toBeGreaterThan(10);
 
 		expect(await scriptBytes(page)).toBeLessThanOrEqual(MOST_SCRIPT);
 		await workThrough(page, 'en', kept(dataFolder, page));

@@ -1,6 +1,6 @@
 import type { Instrument } from '../../figures/gauge-panel';
 import { planned, type MakeInstrument } from './instrument';
-import { limitsOf } from './limits-of';
+import { limitsOf } from '../limits-of';
 import { inSi, type Readable } from './readable';
 import { reads, stands } from './reading';
 import { draw, suits } from './stands';

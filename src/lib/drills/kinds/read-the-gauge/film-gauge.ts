@@ -1,6 +1,6 @@
 import { micrometres, unitOf, type Demand, type Plan } from '$lib/engine';
 import { planned, type MakeInstrument } from './instrument';
-import { workedLimit, type Limits } from './limits-of';
+import { workedLimit, type Limits } from '../limits-of';
 import { inSi, mistakenUnit, type Readable } from './readable';
 import { reads, stands } from './reading';
 import { draw, suits } from './stands';

@@ -1,7 +1,7 @@
 import type { FieldId } from '$lib/engine';
 import type { DialGauge, Scale } from '../../figures/gauge-panel';
 import { planned, type MakeInstrument } from './instrument';
-import { limitsOf } from './limits-of';
+import { limitsOf } from '../limits-of';
 import { inSi, onDial } from './readable';
 import { reads, stands } from './reading';
 import { LINE_REGULATORS, TEST_CAPS } from './scales';

@@ -10,7 +10,7 @@ import {
 	type Stand,
 	type Traced
 } from '$lib/engine';
-import type { Limit, Limits } from './limits-of';
+import type { Limit, Limits } from '../limits-of';
 import { distance, inSi, type Readable } from './readable';
 import type { Drawn } from './stands';
 

@@ -1,6 +1,6 @@
 import type { Stand } from '$lib/engine';
 import type { Random } from '../../random';
-import type { Limits } from './limits-of';
+import type { Limits } from '../limits-of';
 import { distance, inSi, shownBy, type Readable } from './readable';
 
 /** Just outside: within this share of the limit, or so many times what a reading may be off. */

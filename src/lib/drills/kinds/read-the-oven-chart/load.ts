@@ -16,7 +16,7 @@ import {
 } from '$lib/engine';
 import type { Random } from '../../random';
 import type { DrillTicket } from '../kind';
-import { limitsOf } from '../read-the-gauge/limits-of';
+import { limitsOf } from '../limits-of';
 
 /** A wall as the heat formulas take it. */
 export type Wall = Omit<Parameters<typeof wallHeatUp.at>[0], 'start' | 'air' | 'target'>;
