@@ -67,5 +67,6 @@ export default [
 			en: 'The oil is in the valleys, where a cloth does not reach; wiping spreads it. Only the whole way round gets it out.',
 			es: 'El aceite está en los valles, donde un paño no llega; frotarlo lo extiende. Solo la vuelta completa lo saca.'
 		}
-	}
+	},
+	{ id: 'warm-castings', rule: 'clean-handling-gloves', kind: 'field', example: 'castings' }
 ] as const satisfies readonly LessonCheck[];

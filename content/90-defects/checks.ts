@@ -29,6 +29,7 @@ export default [
 			es: 'Lo que hace los hoyos les llega también a las demás. Y los ajustes son evidencia: una vez movidos, ya no dicen nada de la pieza que falló.'
 		}
 	},
+	{ id: 'air-today', rule: 'clean-dry-air', kind: 'field', example: 'oily-air' },
 	{
 		id: 'same-place',
 		rule: 'bake-out-temperature',
@@ -113,33 +114,5 @@ export default [
 			es: 'Se separó limpio entre metal y película: la película está entera y faltó el agarre: aceite, una huella, agua, óxido, sin perfil. Con recubrimiento en ambos lados se habría partido por dentro, y habría que preguntar por el curado.'
 		}
 	},
-	{
-		id: 'bury',
-		rule: 'clean-dry-air',
-		kind: 'reason',
-		question: {
-			en: 'There are pits in the first coat. The truck comes at four. Why not lay a second coat over them?',
-			es: 'Hay hoyos en la primera mano. El camión llega a las cuatro. ¿Por qué no tapar con otra mano?'
-		},
-		options: {
-			colour: {
-				en: 'Because the colour would get darker.',
-				es: 'Porque el color quedaría más oscuro.'
-			},
-			oil: {
-				en: 'Because what pushed the film away is still there: the part looks closed, and below it nothing holds.',
-				es: 'Porque lo que apartó la película sigue ahí: la pieza se ve cerrada y por debajo nada agarra.'
-			},
-			time: {
-				en: 'Because the second coat would not be dry by four; with a faster thinner it would be right.',
-				es: 'Porque la segunda mano no estaría seca a las cuatro; con un diluyente más rápido estaría bien.'
-			}
-		},
-		right: 'oil',
-		because: {
-			en: 'A coat on top closes the view, not the fault, and if the oil comes with the air you spray more of it. Take the film off, find the source, prove it gone, then coat.',
-			es: 'Otra mano tapa la vista, no la falla, y si el aceite viene con el aire, aplica más. Quite la película, encuentre la fuente, demuestre que ya no está y entonces recubra.'
-		}
-	},
-	{ id: 'air-today', rule: 'clean-dry-air', kind: 'field', example: 'oily-air' }
+	{ id: 'waited', rule: 'overdue-starts-again', kind: 'field', example: 'overdue-plates' }
 ] satisfies readonly LessonCheck[];

@@ -12,7 +12,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 	records: ['engine', 'learning'],
 	paper: ['engine', 'drills', 'i18n'],
 	ui: ['engine', 'i18n', 'pictures'],
-	lessons: ['engine', 'i18n', 'paper', 'ui'],
+	lessons: ['engine', 'i18n', 'paper', 'pictures', 'ui'],
 	server: ['engine', 'i18n', 'drills', 'learning', 'records', 'paper', 'pictures'],
 	routes: ['engine', 'i18n', 'drills', 'learning', 'records', 'paper', 'pictures', 'ui', 'lessons', 'server'],
 	content: ['lessons', 'engine', 'ui']

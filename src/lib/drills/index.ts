@@ -14,3 +14,4 @@ export { DRILL_KINDS, type DrillKindId } from './kinds';
 export type { DrillStep } from './step';
 export type { Figure } from './figures';
 export { partSkill } from './part-skill';
+export { partsFor } from './parts-for';

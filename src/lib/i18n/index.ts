@@ -32,6 +32,8 @@ export { practice } from './messages/practice';
 export { practiceIssue } from './messages/practice-issue';
 export { practiceOutcome } from './messages/practice-outcome';
 export { practiceProblems } from './messages/practice-problems';
+export { bookSearch } from './messages/book-search';
+export { glossary } from './messages/glossary';
 export { lessons } from './messages/lessons';
 export { proving } from './messages/proving';
 export { incidents } from './messages/incidents';

@@ -1,5 +1,6 @@
 import type { Lang, terms } from '$lib/i18n';
 import type { Row, TicketView } from '$lib/paper';
+import type { View } from '$lib/pictures';
 import type { DerivationView, FieldView, FindingView, ProvenanceView } from '$lib/ui';
 
 /** What a rule expects on one example job of this shop, in words and in the reader's units. */
@@ -55,12 +56,23 @@ export type CheckView = {
 	readonly lesson?: 'recorded' | 'refused';
 };
 
+/** A drawn panel looked at in one way. */
+export type PictureView = {
+	readonly view: View;
+	readonly src: string;
+	/** What it shows, for who cannot see it. */
+	readonly shows: string;
+};
+
 /** A defect of the catalogue as a lesson shows it. */
 export type DefectView = {
 	readonly name: string;
 	readonly look: string;
 	readonly lookAlike: string;
 	readonly now: string;
+	readonly plain: PictureView;
+	/** The view in which it differs from what it is taken for. */
+	readonly telling: PictureView;
 	/** The rules that lead to it when broken. */
 	readonly rules: readonly { readonly title: string; readonly href: string }[];
 	readonly provenance: ProvenanceView;

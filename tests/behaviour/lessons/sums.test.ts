@@ -202,8 +202,8 @@ test.each(LANGS)('a page in %s is sent text and no function', (lang) => {
 	}
 });
 
-test('the spraying lesson leans on the shop’s own margin', () => {
-	const { sums } = LESSONS.find(({ slug }) => slug === 'spraying')!;
+test('the lesson on air leans on the shop’s own margin', () => {
+	const { sums } = LESSONS.find(({ slug }) => slug === 'air-and-dew-point')!;
 	const margin = shopValue(demoShop, 'spray.dew-point-margin');
 	expect(sums.flatMap((sum) => leavesOf(sum, demoShop)).map(({ origin }) => origin)).toContainEqual(
 		margin.origin

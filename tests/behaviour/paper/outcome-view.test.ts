@@ -50,8 +50,8 @@ describe('what comes out of a cure that was too cool and too short', () => {
 		expect(defects[0]!.severity).toBe(3);
 		expect(soft).toMatchObject({ name: 'Soft film, under-cure', severityWord: 'severe' });
 		expect(soft.from.map(({ way, lesson }) => [way, lesson])).toEqual([
-			['too low', '/en/lessons/curing#cure-part-temperature'],
-			['too low', '/en/lessons/curing#hold-time']
+			['too low', '/en/lessons/soak#cure-part-temperature'],
+			['too low', '/en/lessons/soak#hold-time']
 		]);
 	});
 

@@ -15,12 +15,15 @@ const areas = (query?: string) =>
 /** Real places under each route that has parameters or a query: one's own, another person's, and mixed-up ones. */
 const places = (stock: Stock): Readonly<Record<string, readonly Place[]>> => ({
 	'lessons/[slug]': [{ params: { slug: stock.lesson } }],
+	'lessons/[slug]/wall': [{ params: { slug: stock.lesson } }],
 	'rules/[id]': [{ params: { id: stock.rule } }],
 	'practice/[attempt]': [
 		{ params: { attempt: stock.practice.trainee } },
 		{ params: { attempt: stock.practice.other } },
 		{ params: { attempt: stock.practice.handedIn } }
 	],
+	'practice/[attempt]/film-map': [{ params: { attempt: stock.practice.other } }],
+	'practice/[attempt]/panel': [{ params: { attempt: stock.practice.trainee }, query: '?view=plain' }],
 	'proving/[run]': [{ params: { run: stock.runs.trainee } }, { params: { run: stock.runs.other } }],
 	'proving/[run]/[drill]': [
 		{ params: { run: stock.runs.other, drill: stock.drills.open } },

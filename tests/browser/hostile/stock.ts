@@ -55,16 +55,16 @@ async function report(
 /** Lets the demo crew begin work, by the forms of the pages themselves. */
 export async function layInStock({ trainee, supervisor, lead, ...others }: Actors): Promise<Stock> {
 	const other = others['other trainee'];
-	const practise = async (actor: Actor) =>
-		lastOf(await led(actor, '/practice', { breadth: '1', part: 'whole', support: 'full' }));
+	const practise = async (actor: Actor, part: string) =>
+		lastOf(await led(actor, '/practice', { breadth: '1', part, support: 'full' }));
 	const startRun = async (actor: Actor, competency: string) =>
 		lastOf(await led(actor, '/proving', { competency, incident: '' }));
 
 	// practice first: the book is closed to whoever has a proving drill open
 	const practice = {
-		trainee: await practise(trainee),
-		other: await practise(other),
-		handedIn: await practise(lead)
+		trainee: await practise(trainee, 'what-went-wrong'),
+		other: await practise(other, 'plan-the-passes'),
+		handedIn: await practise(lead, 'whole')
 	};
 	await led(lead, `/practice/${practice.handedIn}?/finish`, {});
 	const runs = { trainee: await startRun(trainee, 'curing'), other: await startRun(other, 'mixing') };

@@ -11,7 +11,7 @@ export async function practise(page: Page, lang: Lang) {
 	const words = practice[lang];
 	await page.goto(`/${lang}/practice`);
 	await page.locator('input[name="part"][value="mixing"]').check();
-	await page.getByRole('button', { name: practiceIssue[lang].issue }).click();
+	await page.getByRole('button', { name: practiceIssue[lang].issue, exact: true }).click();
 	await page.locator('button[name="hint"]').first().click();
 	await expect(page.getByText(words.hintWhere).first()).toBeVisible();
 	await page.getByRole('button', { name: words.check }).click();

@@ -10,6 +10,9 @@ const rules = [...STATIONS, 'safety'].map(
 /** Where to go to see each page of the book, which holds the same for everybody. */
 export const bookVisits: Readonly<Record<string, readonly Visit[]>> = {
 	'/lessons': [...visit('trainee', '/lessons'), ...visit('nobody', '/lessons')],
+	'/lessons/[slug]/wall': visit('trainee', `/lessons/${lessonSlugs[0]}/wall`),
+	'/lessons/glossary': visit('nobody', '/lessons/glossary'),
+	'/lessons/search': visit('nobody', ...['', '?q=film', '?q=qqq'].map((query) => `/lessons/search${query}`)),
 	'/lessons/[slug]': [
 		...visit('trainee', ...lessonSlugs.map((slug) => `/lessons/${slug}`)),
 		...visit('nobody', `/lessons/${lessonSlugs[0]}`)

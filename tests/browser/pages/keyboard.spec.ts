@@ -105,7 +105,7 @@ test('no page holds the keyboard, and every stop is seen', async ({ page }) => {
 		'/today',
 		'/crew',
 		'/practice',
-		'/lessons/curing',
+		'/lessons/soak',
 		'/people/demo-trainee',
 		'/incidents/new?defect=pinpoint-rust',
 		'/bench-card',

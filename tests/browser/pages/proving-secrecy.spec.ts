@@ -50,9 +50,9 @@ test('an open proving drill gives nothing away and closes the book', async ({ pa
 	});
 
 	await test.step('the search finds the engine where it may be: in a lesson', async () => {
-		await page.goto('/en/lessons/curing', { waitUntil: 'networkidle' });
+		await page.goto('/en/lessons/soak', { waitUntil: 'networkidle' });
 		expect([...scripts.values()].flatMap(engineNamesIn)).not.toEqual([]);
-		const lesson = await page.request.get('/en/lessons/curing/__data.json');
+		const lesson = await page.request.get('/en/lessons/soak/__data.json');
 		expect(await lesson.text()).toMatch(new RegExp(KEYS.source));
 	});
 
@@ -112,7 +112,7 @@ test('an open proving drill gives nothing away and closes the book', async ({ pa
 				'/rules/numbers',
 				`/rules/${rules[0]}`,
 				'/lessons',
-				'/lessons/spraying',
+				'/lessons/passes',
 				'/practice'
 			]) {
 				await page.goto(`/${lang}${path}`);

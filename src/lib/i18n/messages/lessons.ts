@@ -24,6 +24,7 @@ const en = {
 	notCalledForShort: 'not called for by any sheet of this shop',
 	toRule: (title: string) => `The rule: ${title}`,
 
+	mistake: 'The usual mistake',
 	rulesInto: 'Rules that lead to it when broken',
 	example: 'Worked example, invented numbers',
 	sum: 'Worked sum, numbers without a source are invented',
@@ -42,6 +43,11 @@ const en = {
 	unread: 'This could not be read. It does not count as a try.',
 	empty: 'Nothing was answered. It does not count as a try.',
 	because: 'Why',
+
+	drills: 'Practise this',
+	toWall: 'One sheet of this for the wall',
+	toLesson: 'Back to the lesson',
+	wallNote: 'Numbers of this shop on this day, for the job beside each. The job’s own data sheet decides.',
 
 	standing: 'Where you stand',
 	left: (count: number) =>
@@ -76,6 +82,7 @@ const es = {
 	notCalledForShort: 'ninguna hoja de este taller lo pide',
 	toRule: (title: string) => `La regla: ${title}`,
 
+	mistake: 'El error de siempre',
 	rulesInto: 'Reglas que llevan a esto si se rompen',
 	example: 'Ejemplo resuelto, números inventados',
 	sum: 'Cálculo resuelto, números sin fuente inventados',
@@ -94,6 +101,12 @@ const es = {
 	unread: 'No se pudo leer. No cuenta como intento.',
 	empty: 'No hay respuesta. No cuenta como intento.',
 	because: 'Por qué',
+
+	drills: 'Practique esto',
+	toWall: 'Una hoja de esto para la pared',
+	toLesson: 'Volver a la lección',
+	wallNote:
+		'Números de este taller en este día, para el trabajo que está al lado. Decide la hoja técnica de cada trabajo.',
 
 	standing: 'Cómo va',
 	left: (count: number) =>

@@ -8,6 +8,7 @@ export { default as Check } from './Check.svelte';
 export { default as DefectList } from './DefectList.svelte';
 export { default as Figure } from './Figure.svelte';
 export { default as Limit } from './Limit.svelte';
+export { default as Mistake } from './Mistake.svelte';
 export { default as RuleSection } from './RuleSection.svelte';
 export { default as WorkedExample } from './WorkedExample.svelte';
 export { defectIn, lesson, setLesson } from './context';

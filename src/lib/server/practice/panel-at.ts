@@ -15,7 +15,7 @@ export function panelAt({ defect, severity, seed }: DrawnPanel, view: View, read
 	const asked = new URLSearchParams({ defect, severity: String(severity), seed: String(drawn), view });
 	return {
 		view,
-		src: `/${reader.lang}/practice/picture?${asked}`,
+		src: `/${reader.lang}/panels?${asked}`,
 		shows: say(describePicture({ defect, severity, seed: drawn }, view), reader.lang)
 	};
 }

@@ -36,6 +36,7 @@ export const load: PageServerLoad = (event) => {
 		chosen: chosenView(event),
 		drawnFirst: NEXT_JOB_DEFAULT === 'random',
 		supports: SUPPORTS,
+		part: PRACTICE_PARTS.find((one) => one === event.url.searchParams.get('part')) ?? 'whole',
 		kinds: DRILL_KINDS.map(({ id, title, about }) => ({
 			id,
 			title: say(title, lang),

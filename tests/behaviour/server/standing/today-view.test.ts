@@ -137,7 +137,7 @@ it('names a refresher with the lesson sections of exactly its rules', async () =
 	});
 	const [refresher] = work;
 	const links = refresher?.kind === 'refresher' ? refresher.sections.map(({ href }) => href) : [];
-	expect(links).toEqual(['/en/lessons/mixing#stir-time', '/en/lessons/mixing#hardener-by-weight']);
+	expect(links).toEqual(['/en/lessons/measuring#stir-time', '/en/lessons/measuring#hardener-by-weight']);
 });
 
 it('keeps dates in order and gives notice of those that come near', async () => {

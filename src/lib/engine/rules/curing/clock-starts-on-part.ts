@@ -23,7 +23,7 @@ export default {
 		{ read: 'article' },
 		'paper'
 	),
-	lesson: 'curing#clock-starts-on-part',
+	lesson: 'soak#clock-starts-on-part',
 	breaks: { wrong: ['soft-film', 'gloss-off'] },
 	outcome: {
 		en: 'The heavy parts get a shorter cure than the sheet asks and stay soft.',

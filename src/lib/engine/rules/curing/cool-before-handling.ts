@@ -20,7 +20,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'curing#cool-before-handling',
+	lesson: 'cooling#cool-before-handling',
 	breaks: { high: ['fingerprint', 'rack-mark'] },
 	outcome: {
 		en: 'Prints of gloves and of whatever touched it set into the film; film readings are off.',

@@ -19,7 +19,7 @@ export default {
 	severity: 'quality',
 	authority: 'part-limit',
 	provenance: commonPractice,
-	lesson: 'curing#cure-below-part-limit',
+	lesson: 'soak#cure-below-part-limit',
 	breaks: { high: ['distorted-part', 'anodise-crazing'] },
 	outcome: {
 		en: 'The customer’s part is bent, softened or crazed and cannot be saved.',

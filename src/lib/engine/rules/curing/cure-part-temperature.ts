@@ -19,7 +19,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'curing#cure-part-temperature',
+	lesson: 'soak#cure-part-temperature',
 	breaks: {
 		low: ['soft-film', 'gloss-off'],
 		high: ['over-cure', 'colour-shift', 'gloss-off', 'outgassing-blisters']

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'curing#flash-time',
+	lesson: 'loading-the-oven#flash-time',
 	breaks: { low: ['solvent-pop', 'pinholes', 'cold-run'], high: ['dirt', 'amine-bloom', 'gloss-off'] },
 	outcome: {
 		en: 'Too short: burst blisters in the thick areas. Too long: dust and moisture settle on the film.',

@@ -24,7 +24,7 @@ export default {
 		{ read: 'article' },
 		'paper'
 	),
-	lesson: 'curing#heat-up-before-soak',
+	lesson: 'soak#heat-up-before-soak',
 	breaks: { low: ['soft-film', 'gloss-off'], high: ['over-cure', 'colour-shift'] },
 	outcome: {
 		en: 'Too short: thick parts stay soft. Too long: thin parts brown.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'curing#hold-time',
+	lesson: 'soak#hold-time',
 	breaks: { low: ['soft-film', 'gloss-off'], high: ['over-cure', 'colour-shift', 'gloss-off'] },
 	outcome: {
 		en: 'Too short: solvent softens the film. Too long: it darkens and chips at the edge of a cut.',

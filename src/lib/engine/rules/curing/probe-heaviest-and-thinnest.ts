@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'curing#probe-heaviest-and-thinnest',
+	lesson: 'loading-the-oven#probe-heaviest-and-thinnest',
 	breaks: {
 		low: ['soft-film', 'over-cure', 'distorted-part', 'colour-shift'],
 		high: ['soft-film', 'over-cure']

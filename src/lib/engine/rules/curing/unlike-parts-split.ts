@@ -32,7 +32,7 @@ export default {
 		{ read: 'article' },
 		'paper'
 	),
-	lesson: 'curing#unlike-parts-split',
+	lesson: 'loading-the-oven#unlike-parts-split',
 	breaks: { wrong: ['soft-film', 'over-cure', 'distorted-part'] },
 	outcome: {
 		en: 'The thick parts come out soft, or the thin ones brittle or bent.',

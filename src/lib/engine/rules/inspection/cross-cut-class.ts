@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: cite('iso-2409', 'classes 0 to 5', { read: 'stored extract of the 2020 edition' }),
-	lesson: 'inspection#cross-cut-class',
+	lesson: 'cure-and-adhesion#cross-cut-class',
 	breaks: { high: ['flaking', 'intercoat-peel'] },
 	outcome: {
 		en: 'Too high: a film that comes off in use. Too low: sound parts stripped.',

@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'inspection#cross-cut-on-witness',
+	lesson: 'cure-and-adhesion#cross-cut-on-witness',
 	breaks: { wrong: ['holiday'] },
 	outcome: {
 		en: 'A lattice of bare lines on a part that was good.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'inspection#failed-witness-holds-load',
+	lesson: 'cure-and-adhesion#failed-witness-holds-load',
 	breaks: { wrong: ['flaking', 'soft-film', 'intercoat-peel'] },
 	outcome: {
 		en: 'Parts with a film that peels or stays soft reach the customer.',

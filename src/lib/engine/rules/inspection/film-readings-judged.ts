@@ -21,7 +21,7 @@ export default {
 	severity: 'quality',
 	authority: 'tool',
 	provenance: cite('sspc-pa-2', '§§3, 8, 9', { read: 'stored text of 2012/2015' }),
-	lesson: 'inspection#film-readings-judged',
+	lesson: 'film-thickness#film-readings-judged',
 	breaks: { wrong: ['over-thick', 'pinpoint-rust', 'holiday'] },
 	outcome: {
 		en: 'A film outside its window goes out, or sound work is stripped.',

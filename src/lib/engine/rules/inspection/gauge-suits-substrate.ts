@@ -27,7 +27,7 @@ export default {
 	provenance: cite('astm-b244', 'scope: eddy gauges read anodic film and coating together', {
 		read: 'text of B244-09(14)'
 	}),
-	lesson: 'inspection#gauge-suits-substrate',
+	lesson: 'film-thickness#gauge-suits-substrate',
 	breaks: { wrong: ['over-thick', 'pinpoint-rust'] },
 	outcome: {
 		en: 'Thin or thick parts go out as good.',

@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'inspection#release-by-another',
+	lesson: 'release#release-by-another',
 	breaks: { wrong: ['holiday', 'runs', 'dirt'] },
 	outcome: {
 		en: 'The customer finds what a second look would have found.',

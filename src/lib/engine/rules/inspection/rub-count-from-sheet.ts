@@ -21,7 +21,7 @@ export default {
 	provenance: cite('astm-d5402', 'solvent, count and what passes are left to the parties', {
 		read: 'text of D5402-93(99)'
 	}),
-	lesson: 'inspection#rub-count-from-sheet',
+	lesson: 'cure-and-adhesion#rub-count-from-sheet',
 	breaks: { low: ['soft-film'] },
 	outcome: {
 		en: 'Too few pass an uncured film; too many condemn a cured one.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'tool',
 	provenance: cite('sspc-pa-2', '§9, Table 1, default level 3', { read: 'stored text of 2012/2015' }),
-	lesson: 'inspection#spot-maximum',
+	lesson: 'film-thickness#spot-maximum',
 	breaks: { high: ['over-thick', 'over-cure'] },
 	outcome: {
 		en: 'Too high: bad parts pass. Too low: good ones stripped.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'tool',
 	provenance: cite('sspc-pa-2', '§9, Table 1, default level 3', { read: 'stored text of 2012/2015' }),
-	lesson: 'inspection#spot-minimum',
+	lesson: 'film-thickness#spot-minimum',
 	breaks: { low: ['pinpoint-rust', 'print-through', 'thin-edges'] },
 	outcome: {
 		en: 'Too low: thin spots pass. Too high: good parts stripped.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'cost',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#accept-when-clear',
+	lesson: 'ticket-and-sheet#accept-when-clear',
 	breaks: {},
 	outcome: { en: 'The job stands still for nothing.', es: 'El trabajo queda parado sin motivo.' },
 	evidence: {

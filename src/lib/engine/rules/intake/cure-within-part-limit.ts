@@ -20,7 +20,7 @@ export default {
 	severity: 'quality',
 	authority: 'part-limit',
 	provenance: commonPractice,
-	lesson: 'intake#cure-within-part-limit',
+	lesson: 'heat-limits#cure-within-part-limit',
 	breaks: { wrong: ['distorted-part', 'anodise-crazing', 'soft-film'] },
 	outcome: {
 		en: 'The part warps, loses temper or crazes, or the film stays soft.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'customer',
 	provenance: commonPractice,
-	lesson: 'intake#film-basis-stated',
+	lesson: 'ticket-and-sheet#film-basis-stated',
 	breaks: { wrong: ['over-thick', 'pinpoint-rust'] },
 	outcome: {
 		en: 'The film is half or twice what the fit was made for.',

@@ -20,7 +20,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'intake#film-within-sheet',
+	lesson: 'ticket-and-sheet#film-within-sheet',
 	breaks: { wrong: ['over-thick', 'over-cure', 'pinpoint-rust', 'solvent-pop'] },
 	outcome: {
 		en: 'The film is laid where the coating was never meant to work.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#fit-faces-masked',
+	lesson: 'masking#fit-faces-masked',
 	breaks: { low: ['over-thick'], high: ['holiday'], wrong: ['holiday'] },
 	outcome: {
 		en: 'Too little masked: the part does not fit. Too much: a bare face rusts.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#fitted-items-out',
+	lesson: 'taking-apart#fitted-items-out',
 	breaks: { wrong: ['fisheyes', 'flaking', 'distorted-part'] },
 	outcome: {
 		en: 'Grease runs over the clean face and the fitted item is ruined.',

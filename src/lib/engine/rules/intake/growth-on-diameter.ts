@@ -20,7 +20,7 @@ export default {
 	severity: 'quality',
 	authority: 'tool',
 	provenance: arithmetic('a film lies on either side of a diameter'),
-	lesson: 'intake#growth-on-diameter',
+	lesson: 'taking-apart#growth-on-diameter',
 	breaks: { low: ['over-thick'] },
 	outcome: {
 		en: 'The part binds in its bore, or is turned away though it would have fitted.',

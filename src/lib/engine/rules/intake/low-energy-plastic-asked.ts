@@ -19,7 +19,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#low-energy-plastic-asked',
+	lesson: 'materials#low-energy-plastic-asked',
 	breaks: { wrong: ['flaking'] },
 	outcome: { en: 'The film comes off in sheets.', es: 'La película se desprende en láminas.' },
 	evidence: {

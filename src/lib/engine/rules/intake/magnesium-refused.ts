@@ -20,7 +20,7 @@ export default {
 		{ read: 'those paragraphs' },
 		'handbook'
 	),
-	lesson: 'intake#magnesium-refused',
+	lesson: 'materials#magnesium-refused',
 	breaks: {},
 	outcome: {
 		en: 'Dust in the cabinet or collector can catch fire.',

@@ -16,7 +16,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#magnet-agrees-with-paper',
+	lesson: 'materials#magnet-agrees-with-paper',
 	breaks: { wrong: ['cross-contamination', 'flaking', 'distorted-part'] },
 	outcome: {
 		en: 'Medium, heat and gauge are chosen for the wrong metal.',

@@ -20,7 +20,7 @@ export default {
 		{ read: 'those paragraphs' },
 		'handbook'
 	),
-	lesson: 'intake#material-known',
+	lesson: 'materials#material-known',
 	breaks: { wrong: ['distorted-part', 'solvent-crazing', 'flaking'] },
 	outcome: {
 		en: 'Somebody guesses: a part warps or a dust fire starts.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: cite('blasting-lead-cadmium', 'exposure far above the limits', { read: 'abstract' }, 'paper'),
-	lesson: 'intake#old-coating-questioned',
+	lesson: 'materials#old-coating-questioned',
 	breaks: { wrong: ['wrinkling', 'intercoat-peel', 'fisheyes'] },
 	outcome: {
 		en: 'Toxic dust gets into the cabinet and the air, or both films come off together.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'part-limit',
 	provenance: commonPractice,
-	lesson: 'intake#part-limit-lowest',
+	lesson: 'heat-limits#part-limit-lowest',
 	breaks: { high: ['distorted-part', 'anodise-crazing'] },
 	outcome: {
 		en: 'Too high: the part warps or softens. Too low: a good cure refused.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#question-named',
+	lesson: 'ticket-and-sheet#question-named',
 	breaks: { low: ['distorted-part', 'flaking', 'over-thick'] },
 	outcome: {
 		en: 'One problem is put right and the next one is found in the oven.',

@@ -17,7 +17,7 @@ export default {
 	provenance: cite('hse-oven-explosion', 'a load wet with solvent exploded within ten minutes', {
 		read: 'stored page'
 	}),
-	lesson: 'intake#sealed-cavity-stops',
+	lesson: 'taking-apart#sealed-cavity-stops',
 	breaks: { wrong: ['outgassing-blisters', 'solvent-pop'] },
 	outcome: {
 		en: 'Trapped solvent flashes in the hot oven.',

@@ -26,7 +26,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#tape-stands-the-oven',
+	lesson: 'masking#tape-stands-the-oven',
 	breaks: { wrong: ['mask-bleed', 'mask-ridge'] },
 	outcome: { en: 'Ragged mask line, baked-on glue.', es: 'Línea de máscara irregular, pegamento horneado.' },
 	evidence: {

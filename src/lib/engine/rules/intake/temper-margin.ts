@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'part-limit',
 	provenance: commonPractice,
-	lesson: 'intake#temper-margin',
+	lesson: 'heat-limits#temper-margin',
 	breaks: { high: ['distorted-part'] },
 	outcome: {
 		en: 'The part is softer than drawn and looks perfect.',

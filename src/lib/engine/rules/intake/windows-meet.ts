@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#windows-meet',
+	lesson: 'ticket-and-sheet#windows-meet',
 	breaks: { wrong: ['soft-film', 'distorted-part', 'over-thick'] },
 	outcome: {
 		en: 'One of the two limits is broken without anybody having agreed to it.',

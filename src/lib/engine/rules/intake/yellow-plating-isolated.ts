@@ -15,7 +15,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'intake#yellow-plating-isolated',
+	lesson: 'materials#yellow-plating-isolated',
 	breaks: { wrong: ['flaking', 'outgassing-blisters'] },
 	outcome: {
 		en: 'Toxic dust spreads through the shared cabinet.',

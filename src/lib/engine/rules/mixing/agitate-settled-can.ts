@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#agitate-settled-can',
+	lesson: 'lot-and-can#agitate-settled-can',
 	breaks: { low: ['mottling', 'gloss-off', 'colour-shift'], high: ['pinholes'] },
 	outcome: {
 		en: 'Too short: mottled colour, gloss off, a film without slip or hardness. Too long: foam and pinholes.',

@@ -32,7 +32,7 @@ export default {
 	severity: 'cost',
 	authority: 'tool',
 	provenance: commonPractice,
-	lesson: 'mixing#batch-covers-the-job',
+	lesson: 'measuring#batch-covers-the-job',
 	breaks: { low: ['holiday', 'intercoat-peel'] },
 	outcome: {
 		en: 'Too little: a lap where the second mix starts. Too much: wasted coating and hazardous waste.',

@@ -28,7 +28,7 @@ export default {
 		{ read: 'store at 50 to 85 °F, 24 h warm-up if cold' },
 		'handbook'
 	),
-	lesson: 'mixing#cold-can-warms-up',
+	lesson: 'lot-and-can#cold-can-warms-up',
 	breaks: { wrong: ['cold-run', 'runs', 'flaking'] },
 	outcome: {
 		en: 'Runs that appear late, or a film that peels.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#cup-time',
+	lesson: 'thinning#cup-time',
 	breaks: { low: ['runs', 'thin-edges'], high: ['orange-peel', 'dry-spray'] },
 	outcome: {
 		en: 'Too short: runs. Too long: orange peel and a dry look.',

@@ -19,7 +19,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#hardener-by-weight',
+	lesson: 'measuring#hardener-by-weight',
 	breaks: { low: ['soft-film', 'amine-bloom'], high: ['over-cure', 'colour-shift'] },
 	outcome: {
 		en: 'Too little: soft, tacky film. Too much: brittle, yellow, crazed film.',

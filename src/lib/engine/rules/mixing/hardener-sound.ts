@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'mixing#hardener-sound',
+	lesson: 'lot-and-can#hardener-sound',
 	breaks: { wrong: ['soft-film', 'pinholes'] },
 	outcome: {
 		en: 'A weak cure and bubbles; the can may spray when it is opened.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#induction-kept',
+	lesson: 'pot-life#induction-kept',
 	breaks: { low: ['fisheyes', 'amine-bloom', 'runs'], high: ['gel-bits'] },
 	outcome: {
 		en: 'Too short: craters and greasy bloom. Too long: pot life lost.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: cite('ufgs-09-97-10', '§3.7.1', { read: 'thinner does not restore pot life' }),
-	lesson: 'mixing#left-over-discarded',
+	lesson: 'pot-life#left-over-discarded',
 	breaks: { wrong: ['gel-bits', 'flaking', 'orange-peel'] },
 	outcome: {
 		en: 'Gel bits, poor flow, and a film that lets go.',

@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#lot-in-date',
+	lesson: 'lot-and-can#lot-in-date',
 	breaks: { wrong: ['soft-film', 'gel-bits'] },
 	outcome: {
 		en: 'A soft film or bits of gel, found by the customer weeks later.',

@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#named-thinner-only',
+	lesson: 'thinning#named-thinner-only',
 	breaks: { wrong: ['soft-film', 'blushing', 'wrinkling', 'gel-bits'] },
 	outcome: {
 		en: 'Gel bits, blush, wrinkling or a film that stays soft.',

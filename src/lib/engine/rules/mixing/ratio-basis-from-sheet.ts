@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#ratio-basis-from-sheet',
+	lesson: 'measuring#ratio-basis-from-sheet',
 	breaks: { wrong: ['soft-film', 'over-cure'] },
 	outcome: {
 		en: 'Too much or too little hardener in every batch: brittle or soft film.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'cost',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'mixing#sound-lot-used',
+	lesson: 'lot-and-can#sound-lot-used',
 	breaks: {},
 	outcome: {
 		en: 'Good coating goes to waste or the job waits for nothing.',

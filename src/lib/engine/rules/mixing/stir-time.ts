@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#stir-time',
+	lesson: 'measuring#stir-time',
 	breaks: { low: ['soft-film', 'mottling'], high: ['pinholes'] },
 	outcome: {
 		en: 'Too short: streaks and soft spots. Too long or too fast: foam and pinholes.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#strainer-opening',
+	lesson: 'thinning#strainer-opening',
 	breaks: { low: ['gloss-off', 'mottling'], high: ['dirt', 'gel-bits'] },
 	outcome: {
 		en: 'Too fine: filler missing, wrong gloss and wear. Too coarse: nibs and a blocked tip.',

@@ -27,7 +27,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'mixing#thinner-share',
+	lesson: 'thinning#thinner-share',
 	breaks: { low: ['orange-peel'], high: ['runs', 'thin-edges', 'holiday'] },
 	outcome: {
 		en: 'Too much: runs, thin edges, see-through film. Set too low: orange peel nobody needed to have.',

@@ -20,7 +20,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: cite('ufgs-09-97-10', '§3.7.1', { read: 'pot life halves for a rise of 18 °F' }),
-	lesson: 'mixing#use-within-pot-life',
+	lesson: 'pot-life#use-within-pot-life',
 	breaks: { high: ['gel-bits', 'orange-peel', 'flaking'] },
 	outcome: {
 		en: 'Too late: stringy spray, gel bits, poor adhesion, a blocked gun. Far too early: good mix thrown away.',

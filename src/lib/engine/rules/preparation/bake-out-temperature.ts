@@ -23,7 +23,7 @@ export default {
 		{ read: 'stored pages' },
 		'common-practice'
 	),
-	lesson: 'surface-preparation#bake-out-temperature',
+	lesson: 'bake-out#bake-out-temperature',
 	breaks: { low: ['outgassing-blisters', 'pinholes'], high: ['distorted-part'] },
 	outcome: {
 		en: 'Low: blisters over the pores. High: the part loses temper or warps.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#bake-out-time',
+	lesson: 'bake-out#bake-out-time',
 	breaks: { low: ['outgassing-blisters', 'pinholes'], high: ['distorted-part'] },
 	outcome: {
 		en: 'Short: blisters in the cure. Long: an oven taken up, and an alloy aged for nothing.',

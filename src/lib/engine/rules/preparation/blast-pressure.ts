@@ -16,7 +16,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#blast-pressure',
+	lesson: 'blast-settings#blast-pressure',
 	breaks: { low: ['flaking'], high: ['grit-inclusion', 'pinpoint-rust', 'distorted-part'] },
 	outcome: {
 		en: 'Low: the film flakes off shiny patches. High: embedded grain, deep profile, warped sheet.',

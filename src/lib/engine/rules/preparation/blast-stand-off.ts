@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#blast-stand-off',
+	lesson: 'blast-settings#blast-stand-off',
 	breaks: { low: ['grit-inclusion', 'pinpoint-rust'], high: ['flaking'] },
 	outcome: {
 		en: 'Near: grooves and grain in the surface. Far: patches without key.',

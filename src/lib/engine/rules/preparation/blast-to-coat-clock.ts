@@ -16,7 +16,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#blast-to-coat-clock',
+	lesson: 'clock-to-coat#blast-to-coat-clock',
 	breaks: { high: ['flash-rust', 'flaking'] },
 	outcome: { en: 'Rust or oxide under the film.', es: 'Óxido bajo la película.' },
 	evidence: {

@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#blind-hole-down',
+	lesson: 'racking#blind-hole-down',
 	breaks: { wrong: ['runs', 'solvent-pop'] },
 	outcome: {
 		en: 'A run and burst blisters around the hole.',

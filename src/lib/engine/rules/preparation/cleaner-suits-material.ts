@@ -43,7 +43,7 @@ export default {
 	provenance: cite('stress-cracking', 'stress and fluid together; amorphous plastics worst', {
 		read: 'page'
 	}),
-	lesson: 'surface-preparation#cleaner-suits-material',
+	lesson: 'degreasing#cleaner-suits-material',
 	breaks: { wrong: ['solvent-crazing', 'fisheyes', 'flaking'] },
 	outcome: {
 		en: 'Plastic crazes in minutes or days, metal is etched, or oil stays and the film pits.',

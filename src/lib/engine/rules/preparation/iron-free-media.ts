@@ -20,7 +20,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#iron-free-media',
+	lesson: 'blast-settings#iron-free-media',
 	breaks: { wrong: ['cross-contamination', 'pinpoint-rust'] },
 	outcome: {
 		en: 'Rust spots come through on a metal that does not rust.',

@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#laminate-scuff-paper',
+	lesson: 'blast-settings#laminate-scuff-paper',
 	breaks: { wrong: ['print-through', 'flaking', 'pinholes'] },
 	outcome: {
 		en: 'Coarse: scratches and weave show through. Too fine: the film peels off the glossy resin.',

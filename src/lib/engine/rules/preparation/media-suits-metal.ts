@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#media-suits-metal',
+	lesson: 'blast-settings#media-suits-metal',
 	breaks: { wrong: ['pinpoint-rust', 'flaking', 'grit-inclusion'] },
 	outcome: {
 		en: 'Peaks stand through the film, or it does not hold.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#nozzle-compressor-carries',
+	lesson: 'blast-settings#nozzle-compressor-carries',
 	breaks: { wrong: ['flaking'] },
 	outcome: {
 		en: 'Parts after the first are under-blasted and the film lets go.',

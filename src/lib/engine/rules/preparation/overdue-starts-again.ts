@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#overdue-starts-again',
+	lesson: 'clock-to-coat#overdue-starts-again',
 	breaks: { wrong: ['flash-rust', 'flaking'] },
 	outcome: {
 		en: 'The film sits on rust and dust and flakes.',

@@ -19,7 +19,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#preparation-order',
+	lesson: 'degreasing#preparation-order',
 	breaks: { wrong: ['flaking', 'fisheyes', 'grit-inclusion', 'mask-bleed'] },
 	outcome: {
 		en: 'Oil under the film: pits, and chips that lift clean.',

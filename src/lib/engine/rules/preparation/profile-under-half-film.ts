@@ -22,7 +22,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#profile-under-half-film',
+	lesson: 'blast-settings#profile-under-half-film',
 	breaks: { low: ['flaking'], high: ['pinpoint-rust', 'gloss-off'] },
 	outcome: {
 		en: 'Too deep: rust dots. Too shallow: no key, and the film flakes.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#residue-repeats-loop',
+	lesson: 'bake-out#residue-repeats-loop',
 	breaks: { wrong: ['outgassing-blisters', 'fisheyes', 'flaking'] },
 	outcome: {
 		en: 'Oil comes up under the film in the cure: pits and blisters.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#scuff-instead-of-blasting',
+	lesson: 'blast-settings#scuff-instead-of-blasting',
 	breaks: { wrong: ['print-through', 'anodise-crazing', 'distorted-part', 'pinholes'] },
 	outcome: {
 		en: 'Bare patches in the oxide, cut fibres or cracked plastic: none can be put back.',

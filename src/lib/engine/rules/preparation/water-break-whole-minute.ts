@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'tool',
 	provenance: TEXT,
-	lesson: 'surface-preparation#water-break-whole-minute',
+	lesson: 'degreasing#water-break-whole-minute',
 	breaks: { low: ['fisheyes', 'flaking'] },
 	outcome: { en: 'An oily part goes on to the gun.', es: 'Una pieza con aceite sigue hacia la pistola.' },
 	evidence: {

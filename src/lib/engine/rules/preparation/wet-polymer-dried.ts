@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#wet-polymer-dried',
+	lesson: 'bake-out#wet-polymer-dried',
 	breaks: { low: ['outgassing-blisters'], high: ['distorted-part', 'colour-shift'] },
 	outcome: {
 		en: 'Short: blisters in the bake. Long: the plastic yellows and turns brittle.',

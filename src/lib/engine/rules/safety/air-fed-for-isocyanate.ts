@@ -20,7 +20,7 @@ export default {
 	provenance: cite('hse-isocyanate', 'air-fed protection for spraying; filter masks are not accepted', {
 		read: 'stored pages'
 	}),
-	lesson: 'safety-equipment#air-fed-for-isocyanate',
+	lesson: 'breathing-protection#air-fed-for-isocyanate',
 	breaks: {},
 	outcome: {
 		en: 'Asthma that ends the applicator’s work with these coatings.',

@@ -19,7 +19,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'safety-data-sheet',
 	provenance: commonPractice,
-	lesson: 'curing#below-fume-limit',
+	lesson: 'soak#below-fume-limit',
 	breaks: { high: ['over-cure', 'colour-shift'] },
 	outcome: {
 		en: 'Fume in the shop, fever and cough that night, and a ruined film.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'law',
 	provenance: LAW,
-	lesson: 'surface-preparation#blow-off-below-30-psi',
+	lesson: 'blasting-safely#blow-off-below-30-psi',
 	breaks: {},
 	outcome: {
 		en: 'Grit or air can injure eyes and skin.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'law',
 	provenance: cite('osha-1910-106', '(e)(6)(ii)', { read: 'the rule as quoted' }),
-	lesson: 'safety-equipment#bonded-pouring',
+	lesson: 'hazards-and-labels#bonded-pouring',
 	breaks: {},
 	outcome: {
 		en: 'A spark at the spout sets the vapour alight.',

@@ -21,7 +21,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'law',
 	provenance: LAW,
-	lesson: 'safety-equipment#booth-air-speed',
+	lesson: 'fire-and-booth#booth-air-speed',
 	breaks: { wrong: ['dirt'] },
 	outcome: {
 		en: 'Vapour builds up to a fire; overspray settles on wet film.',

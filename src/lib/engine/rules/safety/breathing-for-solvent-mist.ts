@@ -18,7 +18,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'safety-data-sheet',
 	provenance: commonPractice,
-	lesson: 'safety-equipment#breathing-for-solvent-mist',
+	lesson: 'breathing-protection#breathing-for-solvent-mist',
 	breaks: {},
 	outcome: {
 		en: 'Dizziness now, nerve damage in time.',

@@ -22,7 +22,7 @@ export default {
 			read: 'stored text'
 		}
 	),
-	lesson: 'safety-equipment#breathing-while-mixing',
+	lesson: 'breathing-protection#breathing-while-mixing',
 	breaks: {},
 	outcome: {
 		en: 'Vapour breathed; with isocyanate, sensitised airways.',

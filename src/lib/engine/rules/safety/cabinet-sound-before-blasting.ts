@@ -20,7 +20,7 @@ export default {
 	provenance: cite('osha-1910-94', '(a)(3), (5)', {
 		read: 'state twins: inward flow at every opening, exhaust until the dust has cleared'
 	}),
-	lesson: 'safety-equipment#cabinet-sound-before-blasting',
+	lesson: 'blasting-safely#cabinet-sound-before-blasting',
 	breaks: {},
 	outcome: {
 		en: 'Everyone in the room breathes blast dust.',

@@ -18,7 +18,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'safety-equipment#gear-for-blasting',
+	lesson: 'blasting-safely#gear-for-blasting',
 	breaks: {},
 	outcome: {
 		en: 'Grit in the eye, hearing lost for good.',

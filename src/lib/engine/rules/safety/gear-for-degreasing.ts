@@ -18,7 +18,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'safety-equipment#gear-for-degreasing',
+	lesson: 'hazards-and-labels#gear-for-degreasing',
 	breaks: {},
 	outcome: {
 		en: 'Splashed eyes, burned or cracked skin.',

@@ -22,7 +22,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'safety-equipment#gear-for-mixing',
+	lesson: 'hazards-and-labels#gear-for-mixing',
 	breaks: {},
 	outcome: {
 		en: 'Hardener in the eye, or an allergy that ends work with these coatings.',

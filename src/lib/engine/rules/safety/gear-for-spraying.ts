@@ -22,7 +22,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'safety-equipment#gear-for-spraying',
+	lesson: 'breathing-protection#gear-for-spraying',
 	breaks: {},
 	outcome: {
 		en: 'Skin and eyes take up solvent and hardener; some people become sensitised for life.',

@@ -19,7 +19,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'safety-equipment#gear-for-the-oven',
+	lesson: 'fire-and-booth#gear-for-the-oven',
 	breaks: {},
 	outcome: {
 		en: 'Burned hands, forearms or face.',

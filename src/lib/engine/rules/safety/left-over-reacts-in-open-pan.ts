@@ -17,7 +17,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'safety-equipment#left-over-reacts-in-open-pan',
+	lesson: 'fire-and-booth#left-over-reacts-in-open-pan',
 	breaks: {},
 	outcome: {
 		en: 'A closed can smokes, swells, bursts or starts a fire.',

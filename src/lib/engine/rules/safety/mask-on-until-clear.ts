@@ -21,7 +21,7 @@ export default {
 	provenance: cite('hse-isocyanate', 'clearance time: measured, booths 1 to 5 min, rooms up to 30 min', {
 		read: 'stored pages'
 	}),
-	lesson: 'safety-equipment#mask-on-until-clear',
+	lesson: 'breathing-protection#mask-on-until-clear',
 	breaks: {},
 	outcome: {
 		en: 'The highest exposure of the day, taken in half a minute.',

@@ -26,7 +26,7 @@ export default {
 	provenance: cite('osha-1910-134', '(e), (f), (g)(1)(i)', {
 		read: 'text of (g)(1)(i) and the agency’s answers on (e) and (f)'
 	}),
-	lesson: 'safety-equipment#may-wear-it',
+	lesson: 'breathing-protection#may-wear-it',
 	breaks: {},
 	outcome: {
 		en: 'The mask leaks, or wearing it harms the person.',

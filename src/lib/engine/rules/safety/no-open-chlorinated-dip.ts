@@ -14,7 +14,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'surface-preparation#no-open-chlorinated-dip',
+	lesson: 'degreasing#no-open-chlorinated-dip',
 	breaks: { wrong: ['solvent-crazing'] },
 	outcome: {
 		en: 'People breathe the vapour; plastics craze and titanium can crack later.',

@@ -14,7 +14,7 @@ export default {
 	severity: 'safety-stop',
 	authority: 'shop',
 	provenance: cite('niosh-silica-abrasive', 'advice of 1974: no abrasive above 1 % free silica'),
-	lesson: 'safety-equipment#no-silica-sand',
+	lesson: 'blasting-safely#no-silica-sand',
 	breaks: {},
 	outcome: {
 		en: 'Silica dust in the shop air: silicosis years later.',

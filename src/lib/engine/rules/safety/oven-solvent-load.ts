@@ -44,7 +44,7 @@ export default {
 	provenance: cite('nfpa-86', 'batch ovens: vapour held to a quarter of the lower flammable limit', {
 		read: 'quotations in trade articles'
 	}),
-	lesson: 'curing#oven-solvent-load',
+	lesson: 'loading-the-oven#oven-solvent-load',
 	breaks: { high: ['soft-film', 'solvent-pop'] },
 	outcome: {
 		en: 'The oven can explode; an overfull load stays cold inside.',

@@ -17,7 +17,7 @@ export default {
 	provenance: cite('osha-1910-107', '(j)', {
 		read: 'state twin: ventilation runs first and is interlocked with the heat'
 	}),
-	lesson: 'curing#purge-before-heat',
+	lesson: 'loading-the-oven#purge-before-heat',
 	breaks: {},
 	outcome: {
 		en: 'The oven explodes at start-up.',

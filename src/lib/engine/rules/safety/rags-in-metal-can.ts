@@ -19,7 +19,7 @@ export default {
 	provenance: cite('osha-1910-107', '(g)(3)', {
 		read: 'state twin: metal can at once, emptied daily or each shift'
 	}),
-	lesson: 'safety-equipment#rags-in-metal-can',
+	lesson: 'fire-and-booth#rags-in-metal-can',
 	breaks: {},
 	outcome: {
 		en: 'Fire in the bin when nobody is there.',

@@ -19,7 +19,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'spraying#air-in-window',
+	lesson: 'air-and-dew-point#air-in-window',
 	breaks: { wrong: ['runs', 'dry-spray', 'orange-peel'] },
 	outcome: {
 		en: 'Too cold: runs and slow flash. Too hot: a dry, sandy film.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'spraying#cap-pressure',
+	lesson: 'gun-set-up#cap-pressure',
 	breaks: { low: ['orange-peel', 'mottling'], high: ['dry-spray', 'banding', 'blushing'] },
 	outcome: {
 		en: 'Too low: orange peel. Too high: fog, a dry film and a split fan.',

@@ -16,7 +16,7 @@ export default {
 	provenance: cite('astm-d4285', '§§4 to 7', {
 		read: 'collector within 24 in, at least 1 min, any oil or water rejects the air'
 	}),
-	lesson: 'spraying#clean-dry-air',
+	lesson: 'air-and-dew-point#clean-dry-air',
 	breaks: { wrong: ['fisheyes', 'air-line-spits', 'pinholes'] },
 	outcome: {
 		en: 'Pits with a raised rim, spits of oil or water along the gun’s path.',

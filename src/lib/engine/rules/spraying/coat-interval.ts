@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'spraying#coat-interval',
+	lesson: 'second-coat#coat-interval',
 	breaks: { low: ['runs', 'solvent-pop'], high: ['intercoat-peel', 'wrinkling', 'dry-spray'] },
 	outcome: {
 		en: 'Too soon: runs and burst bubbles. Too late: coats that peel apart or wrinkle.',

@@ -26,7 +26,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'spraying#fan-width',
+	lesson: 'gun-set-up#fan-width',
 	breaks: { low: ['banding', 'fat-edges'], high: ['dry-spray', 'thin-edges'] },
 	outcome: {
 		en: 'Too narrow: stripes and thick edges. Too wide: overspray and thin film.',

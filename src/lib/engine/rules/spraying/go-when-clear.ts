@@ -30,7 +30,7 @@ export default {
 	severity: 'cost',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'spraying#go-when-clear',
+	lesson: 'air-and-dew-point#go-when-clear',
 	breaks: {},
 	outcome: {
 		en: 'The clock from blasting to coating runs out for nothing.',

@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'spraying#gun-distance',
+	lesson: 'gun-set-up#gun-distance',
 	breaks: { low: ['runs', 'over-thick', 'orange-peel'], high: ['dry-spray', 'orange-peel'] },
 	outcome: {
 		en: 'Too near: runs and ripple. Too far: dry, sandy spray.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'spraying#gun-speed',
+	lesson: 'passes#gun-speed',
 	breaks: { low: ['runs', 'over-thick'], high: ['dry-spray', 'orange-peel', 'holiday'] },
 	outcome: {
 		en: 'Too slow: runs and thick film. Too fast: thin, dry film.',

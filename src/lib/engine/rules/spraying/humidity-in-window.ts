@@ -16,7 +16,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'spraying#humidity-in-window',
+	lesson: 'air-and-dew-point#humidity-in-window',
 	breaks: { wrong: ['blushing', 'pinholes', 'flash-rust', 'amine-bloom', 'soft-film'] },
 	outcome: {
 		en: 'Milky patches, bubbles, rust freckles; or dust and a film that stays soft.',

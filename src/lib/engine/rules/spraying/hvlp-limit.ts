@@ -27,7 +27,7 @@ export default {
 	severity: 'quality',
 	authority: 'law',
 	provenance: LAW,
-	lesson: 'spraying#hvlp-limit',
+	lesson: 'gun-set-up#hvlp-limit',
 	breaks: { high: ['dry-spray', 'banding'] },
 	outcome: {
 		en: 'More overspray, a dry film, and a gun the air rules do not accept.',

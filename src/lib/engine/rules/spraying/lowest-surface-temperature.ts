@@ -30,7 +30,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: cite('iso-8502-4', 'margin above the dew point'),
-	lesson: 'spraying#lowest-surface-temperature',
+	lesson: 'air-and-dew-point#lowest-surface-temperature',
 	breaks: { low: ['blushing', 'flaking', 'flash-rust'] },
 	outcome: {
 		en: 'Set too low: coating on condensed water. Set too high: waiting for nothing.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'data-sheet',
 	provenance: commonPractice,
-	lesson: 'spraying#number-of-coats',
+	lesson: 'wet-film#number-of-coats',
 	breaks: { low: ['solvent-pop', 'holiday', 'pinpoint-rust'], high: ['over-thick', 'over-cure'] },
 	outcome: {
 		en: 'Too few: burst bubbles or a thin film. Too many: a part that no longer fits.',

@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'spraying#part-near-shop-temperature',
+	lesson: 'air-and-dew-point#part-near-shop-temperature',
 	breaks: { wrong: ['cold-run', 'runs', 'dry-spray', 'solvent-pop'] },
 	outcome: {
 		en: 'Too cold: sags that show late. Too hot: dry spray and burst bubbles.',

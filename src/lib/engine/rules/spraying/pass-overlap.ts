@@ -15,7 +15,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: cite('navair-01-1a-509-2', 'A-8', { read: '50 % overlap of strokes' }, 'handbook'),
-	lesson: 'spraying#pass-overlap',
+	lesson: 'passes#pass-overlap',
 	breaks: { low: ['banding', 'holiday'], high: ['over-thick', 'runs'] },
 	outcome: {
 		en: 'Too little: stripes and missed bands. Too much: heavy film and runs.',

@@ -14,7 +14,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'spraying#pressure-at-the-cap',
+	lesson: 'gun-set-up#pressure-at-the-cap',
 	breaks: { wrong: ['orange-peel', 'dry-spray', 'banding'] },
 	outcome: {
 		en: 'Far too much or too little air at the cap without anybody knowing.',

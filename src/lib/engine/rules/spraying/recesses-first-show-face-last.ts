@@ -17,7 +17,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: commonPractice,
-	lesson: 'spraying#recesses-first-show-face-last',
+	lesson: 'passes#recesses-first-show-face-last',
 	breaks: { wrong: ['dry-spray', 'holiday', 'thin-edges'] },
 	outcome: {
 		en: 'Bare corners, thin edges, and dry mist on the face the customer sees.',

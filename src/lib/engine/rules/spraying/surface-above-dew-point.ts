@@ -18,7 +18,7 @@ export default {
 	severity: 'quality',
 	authority: 'shop',
 	provenance: cite('iso-8502-4', 'margin above the dew point'),
-	lesson: 'spraying#surface-above-dew-point',
+	lesson: 'air-and-dew-point#surface-above-dew-point',
 	breaks: { wrong: ['blushing', 'flaking', 'flash-rust'] },
 	outcome: {
 		en: 'Haze at once, peeling or rust later.',

@@ -36,7 +36,7 @@ export default {
 	severity: 'quality',
 	authority: 'tool',
 	provenance: cite('astm-d4414', 'significance and use', { read: 'significance clause of D4414' }),
-	lesson: 'spraying#wet-film-for-dry-film',
+	lesson: 'wet-film#wet-film-for-dry-film',
 	breaks: { low: ['pinpoint-rust', 'holiday', 'dry-spray'], high: ['runs', 'solvent-pop', 'over-thick'] },
 	outcome: {
 		en: 'Too thin: rust and wear through the film. Too thick: runs, burst bubbles, parts that bind.',

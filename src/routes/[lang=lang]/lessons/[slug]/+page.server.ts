@@ -1,5 +1,6 @@
 import { error, fail } from '@sveltejs/kit';
-import { requests } from '$lib/i18n';
+import { drillKind, partsFor } from '$lib/drills';
+import { requests, say, terms } from '$lib/i18n';
 import {
 	answerCheck,
 	answeredView,
@@ -14,6 +15,14 @@ import type { Actions, PageServerLoad } from './$types';
 
 const found = (slug: string, lang: 'en' | 'es') =>
 	lessonAt(slug) ?? error(404, requests[lang].status[404].title);
+
+/** Drills on what a lesson teaches. */
+const drillsOn = ({ names }: NonNullable<ReturnType<typeof lessonAt>>, lang: 'en' | 'es') =>
+	partsFor(names.rules).map((part) => {
+		const kind = drillKind(part);
+		const station = (terms[lang].station as Record<string, string>)[part];
+		return { part, title: kind ? say(kind.title, lang) : (station ?? part) };
+	});
 
 export const load: PageServerLoad = (event) => {
 	const { app, lang } = event.locals;
@@ -32,6 +41,8 @@ export const load: PageServerLoad = (event) => {
 		begun: settled.length > 0,
 		left: askable(lesson.checks, shop).filter(({ id }) => !settled.includes(id)).length,
 		...{ before: link(before), after: link(after) },
+		drills: drillsOn(lesson, lang),
+		slug: lesson.slug,
 		view: lessonView(lesson, shop, readerOf(event), settled)
 	};
 };
