@@ -6,7 +6,7 @@ import { promisify } from 'node:util';
 import { proving, record, skillPanel, terms } from '$lib/i18n';
 import { proveTo } from './drill';
 import { expect, test } from './fixtures';
-import { doLesson } from './lesson';
+import { doLessons } from './lesson';
 import { changeTo, CREW } from './people';
 import { acceptPractical } from './practical';
 import { practise } from './practice';
@@ -24,9 +24,9 @@ test('from the first lesson to a second signature', async ({ page, lang, dataFol
 	const begin = (station: keyof (typeof terms)['en']['station']) =>
 		proving[lang].openRun(terms[lang].station[station]);
 
-	await test.step('a trainee does a lesson and a practice drill', async () => {
+	await test.step('a trainee does the lessons of a station and a practice drill', async () => {
 		await changeTo(page, lang, 'trainee');
-		await doLesson(page, lang, 'inspection');
+		await doLessons(page, lang, 'inspection');
 		await practise(page, lang);
 	});
 

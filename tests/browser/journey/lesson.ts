@@ -1,4 +1,5 @@
 import { expect, type Locator, type Page } from '@playwright/test';
+import { RULES } from '$lib/engine';
 import { fields, findings, lessons, type Lang } from '$lib/i18n';
 import { insideOf } from './window-text';
 
@@ -13,7 +14,7 @@ const firstUnit = (hint: string, lang: Lang) => {
 		: '';
 };
 
-/** Answers, and tells whether the page then says it is right; with script the page changes a moment after the answer. */
+/** Answers, and tells whether the page then says it is right; the page opens again with the answer in it. */
 async function answer(check: Locator, lang: Lang): Promise<boolean> {
 	const page = check.page();
 	await Promise.all([
@@ -42,7 +43,9 @@ async function byTrying(check: Locator, lang: Lang) {
 /** Types a number, reads the window in the finding, and types one inside it. */
 async function byReading(check: Locator, lang: Lang) {
 	const box = check.locator('input:not([type=hidden])').first();
-	await box.fill(`0.001 ${firstUnit((await check.textContent()) ?? '', lang)}`);
+	const unit = firstUnit((await check.textContent()) ?? '', lang);
+	// what has no unit is counted, in whole numbers
+	await box.fill(unit ? `0.001 ${unit}` : '0');
 	if (await answer(check, lang)) return;
 	const window = check
 		.locator('dt', { hasText: findings[lang].window })
@@ -52,8 +55,20 @@ async function byReading(check: Locator, lang: Lang) {
 	expect(await answer(check, lang)).toBe(true);
 }
 
+/** The lessons that teach the rules of an area. */
+const lessonsOf = (area: string) => [
+	...new Set(
+		RULES.filter(({ competency }) => competency === area).map(({ lesson }) => lesson.replace(/#.*/, ''))
+	)
+];
+
+/** Does every lesson of an area. */
+export async function doLessons(page: Page, lang: Lang, area: string) {
+	for (const slug of lessonsOf(area)) await doLesson(page, lang, slug);
+}
+
 /** Does a lesson: every check in it until it is right. */
-export async function doLesson(page: Page, lang: Lang, slug: string) {
+async function doLesson(page: Page, lang: Lang, slug: string) {
 	await page.goto(`/${lang}/lessons/${slug}`);
 	const checks = page.locator('section[id^="check-"]');
 	const count = await checks.count();

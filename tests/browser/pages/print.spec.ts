@@ -72,3 +72,15 @@ test('lessons and rules fit the width of the paper and a sensible number of page
 				await page.emulateMedia({ media: null });
 			}
 });
+
+/** Lessons with the most rules: what fits of them fits of all. */
+const FULLEST = ['blast-settings', 'air-and-dew-point', 'breathing-protection'];
+
+test('a lesson for the wall is one sheet', async ({ page }) => {
+	for (const lang of LANGS)
+		for (const slug of FULLEST) {
+			await page.goto(`/${lang}/lessons/${slug}/wall`);
+			for (const paper of PAPERS)
+				expect.soft((await printed(page, paper)).sheets, `${lang} ${slug}, ${paper}`).toBe(1);
+		}
+});

@@ -1,7 +1,7 @@
 import type { Browser, Page } from '@playwright/test';
 import { proving, signOff, terms } from '$lib/i18n';
 import { proveTo } from '../journey/drill';
-import { doLesson } from '../journey/lesson';
+import { doLessons } from '../journey/lesson';
 import { acceptPractical } from '../journey/practical';
 import { addPerson } from './add-person';
 import { signInAs, signInWith } from './sign-in-as';
@@ -32,7 +32,7 @@ export async function signedTrainee(browser: Browser, baseURL: string): Promise<
 
 	const bench = await (await browser.newContext(plain)).newPage();
 	await signInWith(bench, 'en', person, TRAINEE.secret);
-	await doLesson(bench, 'en', SIGNED);
+	await doLessons(bench, 'en', SIGNED);
 	for (const station of PROVEN)
 		await proveTo(bench, 'en', proving.en.openRun(terms.en.station[station]), 'passed');
 	await bench.context().close();

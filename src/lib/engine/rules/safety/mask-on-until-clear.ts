@@ -10,7 +10,7 @@ export default {
 	skill: 'C2',
 	title: {
 		en: 'Protection stays on until the booth is clear',
-		es: 'La protección queda puesta hasta que la cabina está limpia'
+		es: 'La protección queda puesta hasta que la cabina está despejada'
 	},
 	why: {
 		en: 'Mist hangs in the air after the last pass, and a visor lifted to see the gloss lets it in. This booth’s time is measured with smoke, not guessed.',
@@ -29,7 +29,7 @@ export default {
 	},
 	evidence: {
 		en: 'Ask when the visor was lifted and compare with the clearance time posted at the booth.',
-		es: 'Pregunte cuándo se levantó la visera y compare con el tiempo de limpieza puesto en la cabina.'
+		es: 'Pregunte cuándo se levantó la visera y compare con el tiempo de despeje puesto en la cabina.'
 	},
 	field: 'clearance-wait',
 	applies: (seen) => gunNeeds(seen) !== undefined,
@@ -38,7 +38,7 @@ export default {
 			kind: 'at-least',
 			min: fromJob('bench.clearance', 'duration', job.bench.clearance, {
 				en: 'Clearance time measured in this booth',
-				es: 'Tiempo de limpieza medido en esta cabina'
+				es: 'Tiempo de despeje medido en esta cabina'
 			}),
 			amber: 0
 		};
