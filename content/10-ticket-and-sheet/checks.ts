@@ -8,7 +8,7 @@ export default [
 		kind: 'reason',
 		question: {
 			en: 'The drawing gives a film for a sliding plate and does not say per side or in total. Why is the lower reading no safe choice either?',
-			es: 'El plano da una película para una placa que corre en una guía y no dice por cara ni en total. ¿Por qué tampoco es seguro tomar la lectura más baja?'
+			es: 'El plano da una película para una placa que corre en una guía y no dice por cara ni en total. ¿Por qué tampoco es seguro tomar el valor más bajo?'
 		},
 		options: {
 			thin: {
@@ -21,7 +21,7 @@ export default [
 		right: 'thin',
 		because: {
 			en: 'One reading is half the other. Too thick and the plate jams, too thin and the film wears or rusts through. Only the customer knows which was meant.',
-			es: 'Una lectura es la mitad de la otra. Si queda gruesa, la placa se traba; si queda delgada, se gasta o se oxida. Solo el cliente sabe cuál quería.'
+			es: 'Un valor es la mitad del otro. Si queda gruesa, la placa se traba; si queda delgada, se gasta o se oxida. Solo el cliente sabe cuál quería.'
 		}
 	},
 	{ id: 'thick-film', rule: 'film-within-sheet', kind: 'field', example: 'thick-film' },
@@ -36,7 +36,7 @@ export default [
 		options: {
 			middle: {
 				en: 'that you will cure halfway between the two',
-				es: 'que va a curar a la mitad entre los dos'
+				es: 'que va a curar a medio camino entre los dos'
 			},
 			both: {
 				en: 'both limits, where each stands, and which of them may give',
@@ -50,7 +50,7 @@ export default [
 		right: 'both',
 		because: {
 			en: 'Halfway breaks both limits, and more time does not make a cooler cure right. Only the customer or the lead can give one of them up.',
-			es: 'A la mitad se incumplen los dos, y más tiempo no vuelve correcto un curado más frío. Solo el cliente o el responsable puede ceder uno.'
+			es: 'A medio camino se incumplen los dos, y más tiempo no vuelve correcto un curado más frío. Solo el cliente o el responsable puede ceder uno.'
 		}
 	},
 	{ id: 'what-to-ask', rule: 'question-named', kind: 'field', example: 'unstated-film' }

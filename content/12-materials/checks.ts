@@ -50,8 +50,9 @@ export default [
 		right: 'dust',
 		because: {
 			en: 'Blasting makes the old film into dust, and nobody knows what is in it. Ask for its history or a test first. It may also lift later and take your film along.',
-			es: 'Al granallar, la película vieja se vuelve polvo y nadie sabe qué contiene. Pida primero la historia o una prueba. Además puede levantarse después y llevarse la suya.'
+			es: 'Al granallar, la película vieja se vuelve polvo y nadie sabe qué contiene. Pida primero el historial o una prueba. Además puede levantarse después y llevarse la suya.'
 		}
 	},
-	{ id: 'waxy-tubs', rule: 'low-energy-plastic-asked', kind: 'field', example: 'polypropylene-tubs' }
+	{ id: 'waxy-tubs', rule: 'low-energy-plastic-asked', kind: 'field', example: 'polypropylene-tubs' },
+	{ id: 'magnesium', rule: 'magnesium-refused', kind: 'field', example: 'magnesium-boxes' }
 ] as const satisfies readonly LessonCheck[];

@@ -44,7 +44,7 @@ export default [
 		right: 'spread',
 		because: {
 			en: 'No hand lays the same film on every part. A part at the top of the window passes inspection, so the fit must have room for it.',
-			es: 'Ninguna mano deja la misma película en cada pieza. La que queda en lo alto de la ventana pasa la inspección, así que el ajuste debe tener lugar para ella.'
+			es: 'Nadie deja la misma película en cada pieza. La que queda en lo alto de la ventana pasa la inspección, así que el ajuste debe tener lugar para ella.'
 		}
 	}
 ] as const satisfies readonly LessonCheck[];

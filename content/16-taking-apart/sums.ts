@@ -6,12 +6,12 @@ export default [
 		id: 'pin-in-its-bore',
 		asks: {
 			en: 'A pin is to be coated and its bore stays bare. How much play is left at the thickest film the drawing allows, and how much does the thread on its end grow?',
-			es: 'Un perno se recubre y su agujero queda desnudo. ¿Cuánta holgura queda con la película más gruesa que permite el plano, y cuánto crece la rosca de su extremo?'
+			es: 'Un pasador se recubre y su agujero queda desnudo. ¿Cuánta holgura queda con la película más gruesa que permite el plano, y cuánto crece la rosca de su extremo?'
 		},
 		work() {
 			const dry = given('length', micrometres(30), {
 				en: 'Thickest dry film allowed on the pin, DFT',
-				es: 'Película seca más gruesa permitida en el perno, DFT'
+				es: 'Película seca más gruesa permitida en el pasador, DFT'
 			});
 			return [
 				clearanceLeft.of({
@@ -19,7 +19,7 @@ export default [
 					boreDry: given('length', micrometres(0), { en: 'Film in the bore', es: 'Película en el agujero' }),
 					shaft: given('length', millimetres(12), {
 						en: 'Pin, bare (shaft)',
-						es: 'Perno sin recubrir (shaft)'
+						es: 'Pasador sin recubrir (shaft)'
 					}),
 					shaftDry: dry
 				}),

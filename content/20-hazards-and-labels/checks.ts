@@ -45,7 +45,7 @@ export default [
 		right: 'section',
 		because: {
 			en: 'Each liquid goes through each glove stuff at its own speed. Thickness does not show it, and neither does the last can.',
-			es: 'Cada líquido atraviesa cada material de guante a su paso. El grosor no lo dice, y la lata anterior tampoco.'
+			es: 'Cada líquido atraviesa cada material de guante a su ritmo. El grosor no lo dice, y la lata anterior tampoco.'
 		}
 	}
 ] as const satisfies readonly LessonCheck[];

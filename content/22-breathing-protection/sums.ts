@@ -91,7 +91,7 @@ export default [
 					toluene.niosh.dangerous,
 					{
 						en: 'Immediately dangerous to life or health, IDLH',
-						es: 'Peligro inmediato para la vida o la salud, IDLH'
+						es: 'Inmediatamente peligroso para la vida o la salud, IDLH'
 					},
 					SOLVENT_SOURCES.niosh
 				)

@@ -8,7 +8,7 @@ export default [
 		kind: 'reason',
 		question: {
 			en: 'Why do solvent rags not stay in the open bin until the evening?',
-			es: '¿Por qué los trapos con solvente no se quedan en el bote abierto hasta la tarde?'
+			es: '¿Por qué los trapos con solvente no se quedan en el bote abierto hasta el final del día?'
 		},
 		options: {
 			smell: { en: 'because the shop smells of them', es: 'porque el taller huele' },
@@ -45,7 +45,7 @@ export default [
 		right: 'creeps',
 		because: {
 			en: 'Vapour that is not carried off goes where people breathe and along the floor. Nobody knows every switch and heater it meets.',
-			es: 'El vapor que nadie se lleva va a donde se respira y corre por el piso. Nadie conoce cada interruptor y calentador que encuentra.'
+			es: 'El vapor que no se extrae llega a donde se respira y corre por el piso. Nadie conoce cada interruptor y calentador que encuentra.'
 		}
 	}
 ] as const satisfies readonly LessonCheck[];

@@ -13,7 +13,7 @@ export default [
 		options: {
 			change: {
 				en: 'clean the cabinet out and put in the fill kept for stainless',
-				es: 'vaciar y limpiar la cabina y poner la carga guardada para inoxidable'
+				es: 'vaciar y limpiar la cabina y poner el abrasivo guardado para inoxidable'
 			},
 			go: {
 				en: 'go on: aluminium oxide holds no iron',
@@ -57,5 +57,7 @@ export default [
 			en: 'With grain and pressure the same, only the distance and the pace of your hand can change along a stroke.',
 			es: 'Con el mismo grano y la misma presión, a lo largo de una pasada solo pueden cambiar la distancia y el ritmo de su mano.'
 		}
-	}
+	},
+	{ id: 'paper', rule: 'laminate-scuff-paper', kind: 'field', example: 'laminate-panels' },
+	{ id: 'medium', rule: 'media-suits-metal', kind: 'field', example: 'aluminium-brackets' }
 ] as const satisfies readonly LessonCheck[];

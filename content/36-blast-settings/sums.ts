@@ -38,7 +38,7 @@ export default [
 		work(shop) {
 			const bore = given('length', millimetres(5), {
 				en: 'Bore of the new nozzle, d',
-				es: 'Paso de la boquilla nueva, d'
+				es: 'Diámetro de la boquilla nueva, d'
 			});
 			const fresh = blastNozzleAir.of({
 				bore,
@@ -47,7 +47,7 @@ export default [
 					...shopValue(shop, 'blast.nozzle-coefficient'),
 					label: {
 						en: 'Flow coefficient with grain in the air, C',
-						es: 'Coeficiente de paso con abrasivo en el aire, C'
+						es: 'Coeficiente de flujo con abrasivo en el aire, C'
 					}
 				}
 			});
@@ -56,7 +56,7 @@ export default [
 				bore,
 				worn: given('length', millimetres(6), {
 					en: 'Bore of the worn nozzle, d′',
-					es: 'Paso de la boquilla gastada, d′'
+					es: 'Diámetro de la boquilla gastada, d′'
 				})
 			});
 			const rest = {
@@ -66,11 +66,11 @@ export default [
 				},
 				leak: {
 					...shopValue(shop, 'blast.leak'),
-					label: { en: 'Lost in leaks (leak)', es: 'Se pierde en fugas (leak)' }
+					label: { en: 'Lost in leaks (leak)', es: 'Pérdida por fugas (leak)' }
 				},
 				reserve: {
 					...shopValue(shop, 'blast.reserve'),
-					label: { en: 'Reserve on top (reserve)', es: 'Reserva encima (reserve)' }
+					label: { en: 'Reserve on top (reserve)', es: 'Reserva adicional (reserve)' }
 				}
 			};
 			return [deliveryNeeded.of({ demand: fresh, ...rest }), deliveryNeeded.of({ demand: worn, ...rest })];

@@ -21,7 +21,7 @@ export default [
 		right: 'gas',
 		because: {
 			en: 'Whatever leaves the pores only at curing heat goes through the wet film. A bake-out that stays cooler leaves exactly that behind.',
-			es: 'Lo que sale de los poros recién al calor del curado atraviesa la película húmeda. Un desgasificado más frío deja justo eso adentro.'
+			es: 'Lo que sale de los poros solo al calor del curado atraviesa la película húmeda. Un desgasificado más frío deja justo eso adentro.'
 		}
 	},
 	{ id: 'long', rule: 'bake-out-time', kind: 'field', example: 'castings' },

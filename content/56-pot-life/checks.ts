@@ -47,7 +47,7 @@ export default [
 			},
 			reacted: {
 				en: 'It has already reacted in the cup; on the part it can no longer link up and hold.',
-				es: 'Ya reaccionó en el vaso; en la pieza ya no puede reticular ni agarrarse.'
+				es: 'Ya reaccionó en el vaso; en la pieza ya no puede unirse ni agarrarse.'
 			},
 			share: {
 				en: 'It is right as long as the thinner stays under the sheet’s limit.',
@@ -57,7 +57,7 @@ export default [
 		right: 'reacted',
 		because: {
 			en: 'Getting thick is the reaction itself. Thinner only spreads the reacted resin out; the gel bits and the poor hold stay.',
-			es: 'Espesar es la reacción misma. El diluyente solo separa la resina que ya reaccionó; los grumos y la mala adhesión se quedan.'
+			es: 'Espesar es la reacción misma. El diluyente solo reparte la resina que ya reaccionó; los grumos y la mala adhesión se quedan.'
 		}
 	}
 ] satisfies readonly LessonCheck[];

@@ -20,7 +20,7 @@ export default [
 		id: 'hot-afternoon',
 		asks: {
 			en: 'The tin roof has been in the sun since noon and the paint is warm. Until what age may the mix be sprayed?',
-			es: 'El techo de lámina lleva al sol desde mediodía y la pintura está tibia. ¿Hasta qué edad se puede aplicar la mezcla?'
+			es: 'Al techo de lámina le da el sol desde mediodía y la pintura está tibia. ¿Hasta qué edad se puede aplicar la mezcla?'
 		},
 		work: (shop) => latestWith(celsius(34), shop)
 	},

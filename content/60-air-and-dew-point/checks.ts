@@ -59,5 +59,7 @@ export default [
 			es: 'El aceite también está en la manguera y en el filtro. Solo un papel limpio muestra que ya no hay. Limpiar las piezas no sirve: el aceite llega con el rociado.'
 		}
 	},
-	{ id: 'all-clear', rule: 'go-when-clear', kind: 'field', example: 'steel-plates' }
+	{ id: 'all-clear', rule: 'go-when-clear', kind: 'field', example: 'steel-plates' },
+	{ id: 'far-from-the-shop', rule: 'part-near-shop-temperature', kind: 'field', example: 'cold-part' },
+	{ id: 'damp-day', rule: 'humidity-in-window', kind: 'field', example: 'damp-day' }
 ] satisfies readonly LessonCheck[];

@@ -23,7 +23,7 @@ export default [
 		right: 'cap',
 		because: {
 			en: 'Paint is broken up by the pressure that leaves the cap. The other gauges stand before losses that change with hose, fittings and tip. Distance and thinner would hide one fault behind another.',
-			es: 'La pintura la rompe la presión que sale de la boquilla. Los otros manómetros están antes de pérdidas que cambian con manguera, conexiones y pico. Con distancia o diluyente se tapa una falla con otra.'
+			es: 'Lo que rompe la pintura es la presión que sale de la boquilla. Los otros manómetros están antes de pérdidas que cambian con manguera, conexiones y pico. Con distancia o diluyente se tapa una falla con otra.'
 		}
 	},
 	{ id: 'cap', rule: 'cap-pressure', kind: 'field', example: 'steel-plates' },

@@ -19,7 +19,7 @@ export default [
 		work(shop) {
 			const flow = given('flow', millilitresPerMinute(60), {
 				en: 'Paint through the tip, Q',
-				es: 'Pintura que sale por la boquilla, Q'
+				es: 'Pintura que sale por el pico, Q'
 			});
 			const solids = given('fraction', percent(30), {
 				en: 'Volume solids on the sheet, VS',

@@ -46,7 +46,7 @@ export default [
 			},
 			no: {
 				en: 'No. The comb is coarse and solvent was leaving; the gauge after the oven decides.',
-				es: 'No. El peine es grueso y el solvente se estaba yendo; decide el medidor después del horno.'
+				es: 'No. El peine es poco fino y el solvente se estaba yendo; decide el medidor después del horno.'
 			},
 			twice: {
 				en: 'Yes, if a second person reads the comb as well.',

@@ -16,7 +16,7 @@ export default [
 		id: 'four-walls',
 		asks: {
 			en: 'Four walls in the same oven: thin steel, steel three times as thick, and aluminium and plastic as thick as that. How long does each heat?',
-			es: 'Cuatro paredes en el mismo horno: acero delgado, acero tres veces más grueso, y aluminio y plástico de ese grueso. ¿Cuánto calienta cada una?'
+			es: 'Cuatro paredes en el mismo horno: acero delgado, acero del triple de grueso, y aluminio y plástico de ese mismo grueso. ¿Cuánto tarda cada una en calentar?'
 		},
 		work(shop) {
 			const oven = {
@@ -55,7 +55,10 @@ export default [
 		},
 		work: () =>
 			cureEquivalence.of({
-				stated: given('duration', minutes(20), { en: 'Hold on the sheet, t₁', es: 'Curado de la hoja, t₁' }),
+				stated: given('duration', minutes(20), {
+					en: 'Hold on the sheet, t₁',
+					es: 'Tiempo de curado de la hoja, t₁'
+				}),
 				statedAt: given('temperature', celsius(150), {
 					en: 'Temperature on the sheet, T₁',
 					es: 'Temperatura de la hoja, T₁'

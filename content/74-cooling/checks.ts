@@ -36,7 +36,7 @@ export default [
 		kind: 'reason',
 		question: {
 			en: 'The customer’s truck is at the gate. Someone wants to blow shop air on the hot panels. Why not?',
-			es: 'El camión del cliente está en la puerta. Alguien quiere soplar aire del taller a los paneles calientes. ¿Por qué no?'
+			es: 'El camión del cliente está en la puerta. Alguien quiere soplarles aire comprimido a los paneles calientes. ¿Por qué no?'
 		},
 		options: {
 			uneven: {
@@ -49,7 +49,7 @@ export default [
 			},
 			cure: {
 				en: 'Because the parts would need a second soak after it.',
-				es: 'Porque después harían falta otra vez horno y tiempo.'
+				es: 'Porque después necesitarían otra vez tiempo a temperatura.'
 			}
 		},
 		right: 'uneven',
@@ -84,7 +84,7 @@ export default [
 		right: 'warm',
 		because: {
 			en: 'A gauge compares with what it was zeroed on. The same metal, the same preparation, and as cold as that.',
-			es: 'El medidor compara con aquello en lo que se puso en cero. El mismo metal, la misma preparación, y así de frío.'
+			es: 'El medidor compara con aquello en lo que se puso en cero. El mismo metal, la misma preparación y la misma temperatura.'
 		}
 	}
 ] satisfies readonly LessonCheck[];

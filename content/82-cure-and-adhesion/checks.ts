@@ -39,7 +39,7 @@ export default [
 		kind: 'reason',
 		question: {
 			en: 'The panel fails the rub test; every part on the rack is hard to the nail and shines. Why does the whole load stay?',
-			es: 'El panel falla en el frote; todas las piezas del bastidor se ven duras a la uña y brillan. ¿Por qué se queda toda la carga?'
+			es: 'El panel falla en el frote; todas las piezas del bastidor están duras a la uña y brillan. ¿Por qué se queda toda la carga?'
 		},
 		options: {
 			count: {

@@ -26,7 +26,7 @@ export default [
 		right: 'hold',
 		because: {
 			en: 'The chart shows what the slowest and the most heat-limited part went through; one panel does not. Another load’s chart under this ticket is a false record.',
-			es: 'El registro muestra por lo que pasaron la pieza más lenta y la más limitada por calor; un panel no. El registro de otra carga en esta orden es un registro falso.'
+			es: 'El registro muestra el calor que recibieron la pieza más lenta y la que menos calor aguanta; un panel no. El registro de otra carga en esta orden es un registro falso.'
 		}
 	},
 	{

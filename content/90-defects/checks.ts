@@ -36,7 +36,7 @@ export default [
 		kind: 'reason',
 		question: {
 			en: 'After the oven every casting has blisters near the same boss. The sheet witness of that load is clean. What does that point to?',
-			es: 'Después del horno cada fundición tiene ampollas junto al mismo resalte. El testigo de lámina de esa carga está limpio. ¿A qué apunta?'
+			es: 'Después del horno cada fundición tiene ampollas junto al mismo resalte. El panel testigo de lámina de esa carga está limpio. ¿A qué apunta?'
 		},
 		options: {
 			gas: {
@@ -92,7 +92,7 @@ export default [
 		kind: 'reason',
 		question: {
 			en: 'A flake has come off. The metal below is bright, the back of the flake is clean. Which group of causes do you ask first?',
-			es: 'Se soltó una escama. El metal de abajo está brillante y el reverso de la escama, limpio. ¿Qué grupo de causas pregunta primero?'
+			es: 'Se soltó una escama. El metal de abajo está brillante y el reverso de la escama, limpio. ¿Por qué grupo de causas pregunta primero?'
 		},
 		options: {
 			preparation: {
@@ -111,7 +111,7 @@ export default [
 		right: 'preparation',
 		because: {
 			en: 'It parted cleanly between metal and film, so the film is whole and its hold was missing: oil, a print, water, oxide, no key. With coating on both sides it would have split in itself, and the cure would be asked.',
-			es: 'Se separó limpio entre metal y película: la película está entera y faltó el agarre: aceite, una huella, agua, óxido, sin perfil. Con recubrimiento en ambos lados se habría partido por dentro, y habría que preguntar por el curado.'
+			es: 'Se separó limpio entre metal y película: la película está entera y faltó el agarre: aceite, una huella, agua, óxido, falta de anclaje. Con recubrimiento en ambos lados se habría partido por dentro, y habría que preguntar por el curado.'
 		}
 	},
 	{ id: 'waited', rule: 'overdue-starts-again', kind: 'field', example: 'overdue-plates' }

@@ -78,6 +78,14 @@ export type DefectView = {
 	readonly provenance: ProvenanceView;
 };
 
+/** A value of the shop as it holds today. */
+export type ValueRow = {
+	readonly id: string;
+	readonly label: string;
+	readonly value: string;
+	readonly provenance: ProvenanceView;
+};
+
 /** A number of a sum; without provenance it was invented for it. */
 export type SumRow = { readonly label: string; readonly value: string; readonly provenance?: ProvenanceView };
 
@@ -109,6 +117,8 @@ export type LessonView = {
 	readonly rules: Readonly<Record<string, RuleView>>;
 	readonly checks: Readonly<Record<string, CheckView>>;
 	readonly sums: Readonly<Record<string, SumView>>;
+	/** Lists of shop values by what their ids begin with. */
+	readonly values: Readonly<Record<string, readonly ValueRow[]>>;
 	/** The catalogue, in the lesson that teaches it; empty in the others. */
 	readonly defects: Readonly<Record<string, DefectView>>;
 };

@@ -1,7 +1,14 @@
 import { EXAMPLE_JOBS, RULES } from '$lib/engine';
 
-/** Rules and example jobs that a lesson's files name, in the words or in the drawings. */
-export type Named = { readonly rules: readonly string[]; readonly examples: readonly string[] };
+/** Rules, example jobs and lists of values that a lesson's files name, in the words or in the drawings. */
+export type Named = {
+	readonly rules: readonly string[];
+	readonly examples: readonly string[];
+	/** Beginnings of the ids of shop values that it lists. */
+	readonly values: readonly string[];
+};
+
+const LISTS = /<ShopValues\s[^>]*?start="([a-z.-]+)"/g;
 
 /** Finds the ids that stand between quotes in the texts, so that a page is sent what it shows and no more. */
 export function namedIn(texts: readonly string[]): Named {
@@ -10,5 +17,6 @@ export function namedIn(texts: readonly string[]): Named {
 	);
 	const among = (things: readonly { readonly id: string }[]) =>
 		things.map(({ id }) => id).filter((id) => quoted.has(id));
-	return { rules: among(RULES), examples: among(EXAMPLE_JOBS) };
+	const values = new Set(texts.flatMap((text) => [...text.matchAll(LISTS)].map(([, start]) => start!)));
+	return { rules: among(RULES), examples: among(EXAMPLE_JOBS), values: [...values] };
 }

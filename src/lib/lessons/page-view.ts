@@ -8,6 +8,7 @@ import type { CheckView, LessonView } from './lesson-view';
 import { ruleView } from './rule-view';
 import { exampleOf, shopExamples } from './shop-examples';
 import { sumView } from './sum-view';
+import { valuesView } from './values-view';
 
 /** The lesson that shows the catalogue of defects; the others are not sent it. */
 const CATALOGUE_IN = 'defects';
@@ -42,6 +43,7 @@ export function lessonView(
 				checkView(check, exampleOf(check, shop), UNANSWERED, settled.includes(check.id), shop, reader)
 			])
 		),
+		values: Object.fromEntries(names.values.map((start) => [start, valuesView(start, shop, reader)])),
 		sums: Object.fromEntries(lesson.sums.map((sum) => [sum.id, sumView(sum, shop, reader)])),
 		defects: lesson.slug === CATALOGUE_IN ? defectViews(reader.lang) : {}
 	};

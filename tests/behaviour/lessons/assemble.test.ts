@@ -47,7 +47,7 @@ describe('content', () => {
 			{
 				...{ slug: 'mixing', folder: '50-mixing', station: 'mixing', version: 1 },
 				...{ checks: [check], sums: [sum] },
-				names: { rules: ['stir-time'], examples: ['steel-plates'] },
+				names: { rules: ['stir-time'], examples: ['steel-plates'], values: [] },
 				head: { en: { title: 'Mixing', aim: head.aim }, es: { title: 'Mezcla', aim: head.aim } }
 			}
 		]);

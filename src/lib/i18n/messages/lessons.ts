@@ -44,6 +44,7 @@ const en = {
 	empty: 'Nothing was answered. It does not count as a try.',
 	because: 'Why',
 
+	valuesHead: ['Of what', 'In this shop', 'From'],
 	drills: 'Practise this',
 	toWall: 'One sheet of this for the wall',
 	toLesson: 'Back to the lesson',
@@ -102,6 +103,7 @@ const es = {
 	empty: 'No hay respuesta. No cuenta como intento.',
 	because: 'Por qué',
 
+	valuesHead: ['De qué', 'En este taller', 'De dónde sale'],
 	drills: 'Practique esto',
 	toWall: 'Una hoja de esto para la pared',
 	toLesson: 'Volver a la lección',

@@ -10,6 +10,7 @@ export { default as Figure } from './Figure.svelte';
 export { default as Limit } from './Limit.svelte';
 export { default as Mistake } from './Mistake.svelte';
 export { default as RuleSection } from './RuleSection.svelte';
+export { default as ShopValues } from './ShopValues.svelte';
 export { default as WorkedExample } from './WorkedExample.svelte';
 export { defectIn, lesson, setLesson } from './context';
 export { limitOf } from './limit-of';

@@ -9,7 +9,7 @@ export default {
 	title: { en: 'No silica sand in the cabinet', es: 'Nada de arena de sílice en la cabina' },
 	why: {
 		en: 'Sand breaks into dust that scars the lungs for good, and no cabinet is tight enough for it. Lock it away and tell the supervisor.',
-		es: 'La arena se rompe en polvo que cicatriza los pulmones para siempre, y ninguna cabina cierra tanto. Guárdela bajo llave y avise al supervisor.'
+		es: 'La arena se rompe en polvo que deja cicatrices en los pulmones, y ninguna cabina cierra tanto. Guárdela bajo llave y avise al supervisor.'
 	},
 	severity: 'safety-stop',
 	authority: 'shop',

@@ -3,7 +3,7 @@ import type { Term } from '../term';
 export const safetyTerms = [
 	{
 		id: 'safety-data-sheet',
-		term: { en: 'safety data sheet (SDS)', es: 'hoja de datos de seguridad (SDS)' },
+		term: { en: 'safety data sheet (SDS)', es: 'hoja de datos de seguridad (HDS)' },
 		meaning: {
 			en: 'The paper that says what a product can do to you, what to wear and what to do after an accident.',
 			es: 'El papel que dice qué le puede hacer un producto, qué ponerse y qué hacer tras un accidente.'
@@ -123,7 +123,7 @@ export const safetyTerms = [
 		term: { en: 'nitrile gloves', es: 'guantes de nitrilo' },
 		meaning: {
 			en: 'Thin gloves, powder-free, for touching clean parts. The SDS says whether they stop a solvent.',
-			es: 'Guantes delgados sin polvo para tocar piezas limpias. La SDS dice si detienen un solvente.'
+			es: 'Guantes delgados sin polvo para tocar piezas limpias. La HDS dice si detienen un solvente.'
 		},
 		lesson: 'handling'
 	}

@@ -111,7 +111,7 @@ export const sprayingTerms = [
 	},
 	{
 		id: 'show-face',
-		term: { en: 'show face', es: 'cara a la vista' },
+		term: { en: 'show face', es: 'cara visible' },
 		meaning: {
 			en: 'The face of the part that people will look at. It is sprayed last.',
 			es: 'La cara de la pieza que la gente va a ver. Se aplica al último.'
