@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { DRILL_KINDS, type DrillKindId } from '$lib/drills';
 import { rightAnswers, type FieldId, type Plan } from '$lib/engine';
-import { practice, practiceOutcome, practiceIssue, type Lang } from '$lib/i18n';
+import { gunBench, practice, practiceIssue, practiceOutcome, type Lang } from '$lib/i18n';
 import { expect, test } from '../journey/fixtures';
 import { askedOn, fillIn } from '../journey/fill-in';
 import { changeTo } from '../journey/people';
@@ -100,3 +100,26 @@ for (const { id } of DRILL_KINDS) {
 		await page.context().close();
 	});
 }
+
+test('the gun bench opens in place, draws what the sliders say and writes it into the sheet', async ({
+	browser,
+	baseURL
+}) => {
+	const page = await traineeOn(browser, 'en', { baseURL, ...PHONE });
+	await issue(page, 'en', 'plan-the-passes');
+	const at = page.url();
+	// before its script is there, the button posts the form
+	await page.waitForLoadState('networkidle');
+	await page.getByRole('button', { name: gunBench.en.draw, exact: true }).click();
+	const slider = page.locator('form input[type="range"]').first();
+	await expect(slider).toBeFocused();
+	await expect(page).toHaveURL(at);
+	const film = page.locator('form figure svg.drawing');
+	await expect(film).toBeVisible();
+	const drawn = await film.innerHTML();
+	await page.keyboard.press('End');
+	await expect.poll(() => film.innerHTML()).not.toBe(drawn);
+	await page.getByRole('button', { name: gunBench.en.take, exact: true }).click();
+	await expect(page.locator('form input[name="gun-distance"]')).toHaveValue(/\d.*in/);
+	await page.context().close();
+});

@@ -12,7 +12,7 @@ const day = (ahead: number) => new Date(Date.now() + ahead * 86_400_000).toISOSt
  */
 export const filledIn = (stock: Stock): Readonly<Record<string, FilledIn>> => ({
 	'bench-card ?/default': benchJob(stock.sheet, day(0)),
-	'practice ?/default': { breadth: '2' },
+	'practice ?/default': { breadth: '2', part: 'whole', support: 'full' },
 	'proving ?/default': { competency: 'intake' },
 	'incidents/new ?/default': { job: 'J-2001', person: 'demo-aprendiz', coating: stock.sheet, air: '21 °C' },
 	'incidents/[id] ?/cause': { shown: 'kept' },

@@ -12,6 +12,8 @@ export type TicketRows = {
 
 /** The job ticket on the page. */
 export async function ticketRows(page: Page): Promise<TicketRows> {
+	await page.locator('article').first().waitFor();
+	await page.waitForLoadState('domcontentloaded');
 	const { document } = new Window();
 	document.body.innerHTML = await page.content();
 	const sheet = document.querySelector('article');
