@@ -57,8 +57,7 @@ export const actions: Actions = {
 		const who = requirePerson(event);
 		const { app, lang } = event.locals;
 		const form = await event.request.formData();
-		const way = WAYS.get(typed(form, 'next'));
-		const wish = way ? way(app, who.id) : wishOf(form);
+		const wish = form.has('next') ? WAYS.get(typed(form, 'next'))?.(app, who.id) : wishOf(form);
 		if (!wish) return fail(400, { problem: practiceProblems[lang].wrongChoice });
 		const attempt = await issuePractice(app, who.id, wish);
 		if (!attempt) return fail(409, { problem: practiceProblems[lang].noSheets });
