@@ -10,7 +10,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 	drills: ['engine'],
 	learning: ['engine'],
 	records: ['engine', 'learning'],
-	paper: ['engine', 'drills', 'i18n'],
+	paper: ['engine', 'drills', 'i18n', 'pictures'],
 	ui: ['engine', 'i18n', 'pictures'],
 	lessons: ['engine', 'i18n', 'paper', 'pictures', 'ui'],
 	server: ['engine', 'i18n', 'drills', 'learning', 'records', 'paper', 'pictures'],

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
-import { RULES } from '$lib/engine';
+import { RULES, taughtIn } from '$lib/engine';
 import { LESSONS } from '$lib/lessons';
 
 /** A line of the table: a rule, the section that teaches it, the checks that ask for it there. */
-const table = RULES.map(({ id, lesson }) => {
-	const [slug] = lesson.split('#');
-	const taught = LESSONS.find((one) => one.slug === slug);
-	const checks = taught?.checks.filter(({ rule }) => rule === id).map((check) => check.id) ?? [];
+const table = RULES.map((rule) => {
+	const { id, lesson } = rule;
+	const taught = LESSONS.find(({ slug }) => slug === taughtIn(rule));
+	const checks = taught?.checks.filter((check) => check.rule === id).map((check) => check.id) ?? [];
 	return { id, lesson, checks };
 });
 

@@ -2,7 +2,7 @@ export { LARGEST_SEED } from './random';
 export { makeTicket, type Conditions, type Ticket, type TicketOrder } from './ticket';
 export { makeProvingDrill, type ProvingDrill, type ProvingOrder } from './proving';
 export { TRAPS } from './traps';
-export type { Breadth, Trap } from './trap';
+export { BREADTHS, type Breadth, type Trap } from './trap';
 export {
 	drillKind,
 	makePracticeDrill,

@@ -3,6 +3,7 @@ import type { Random } from './random';
 
 /** How much a ticket holds: 1 one thing to notice at most, 3 several and mixed parts. */
 export type Breadth = 1 | 2 | 3;
+export const BREADTHS: readonly Breadth[] = [1, 2, 3];
 
 /** Something woven into a ticket that a person must notice. */
 export type Trap = {

@@ -112,11 +112,13 @@ export { noiseExposure } from './physics/exposure/noise-exposure';
 export { PROTECTION_FACTORS, PROTECTION_FACTORS_SOURCE } from './physics/exposure/protection-factors';
 export { wetFilm } from './physics/film/wet-film';
 export { RULES, ruleById } from './rules';
+export { taughtIn } from './rules/taught-in';
 export type { Breaks, Rule, Severity } from './rules/rule';
 export { limits, type Expectation } from './rules/expectation';
 
 export { mayStart, solve } from './plan/solve';
 export type { Conflict, Demand, Plan, PlannedField } from './plan/plan';
+export { plannedField } from './plan/planned-field';
 export { windowOf } from './plan/window-of';
 export { given, workedOut, type Traced, type TraceOrigin } from './plan/trace';
 export { areaOfPieces } from './plan/coated-area';

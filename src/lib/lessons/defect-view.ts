@@ -1,21 +1,11 @@
 import { DEFECT_SHEETS, DEFECT_SHEETS_PROVENANCE, DEFECTS, diagnose, type DefectId } from '$lib/engine';
 import { say, type Lang } from '$lib/i18n';
-import { provenanceView } from '$lib/paper';
-import { describePicture, type View } from '$lib/pictures';
-import type { DefectView, PictureView } from './lesson-view';
+import { pictureView, provenanceView } from '$lib/paper';
+import type { DefectView } from './lesson-view';
 import { TELLING_VIEW } from './telling-view';
 
 /** The panel shown of every defect: plain to see, and the same one each time a lesson is read. */
 const PANEL = { severity: 2, seed: 1 } as const;
-
-function picture(defect: DefectId, view: View, lang: Lang): PictureView {
-	const { severity, seed } = PANEL;
-	return {
-		view,
-		src: `/${lang}/panels?defect=${defect}&severity=${severity}&seed=${seed}&view=${view}`,
-		shows: say(describePicture({ defect, severity, seed }, view), lang)
-	};
-}
 
 /** Rules whose breach leads there, each once however many ways it can be broken, in working order. */
 function rulesInto(defect: DefectId, lang: Lang): DefectView['rules'] {
@@ -33,8 +23,8 @@ export const defectViews = (lang: Lang): Readonly<Record<string, DefectView>> =>
 				look: say(DEFECT_SHEETS[id].look, lang),
 				lookAlike: say(DEFECT_SHEETS[id].lookAlike, lang),
 				now: say(DEFECT_SHEETS[id].now, lang),
-				plain: picture(id, 'plain', lang),
-				telling: picture(id, TELLING_VIEW[id], lang),
+				plain: pictureView({ defect: id, ...PANEL }, 'plain', lang),
+				telling: pictureView({ defect: id, ...PANEL }, TELLING_VIEW[id], lang),
 				rules: rulesInto(id, lang),
 				provenance: provenanceView(DEFECT_SHEETS_PROVENANCE)
 			}

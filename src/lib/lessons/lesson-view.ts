@@ -1,6 +1,5 @@
 import type { Lang, terms } from '$lib/i18n';
-import type { Row, TicketView } from '$lib/paper';
-import type { View } from '$lib/pictures';
+import type { PictureView, Row, TicketView } from '$lib/paper';
 import type { DerivationView, FieldView, FindingView, ProvenanceView } from '$lib/ui';
 
 /** What a rule expects on one example job of this shop, in words and in the reader's units. */
@@ -54,14 +53,6 @@ export type CheckView = {
 	readonly settled: boolean;
 	/** With this answer every check was right: whether the record took the lesson. */
 	readonly lesson?: 'recorded' | 'refused';
-};
-
-/** A drawn panel looked at in one way. */
-export type PictureView = {
-	readonly view: View;
-	readonly src: string;
-	/** What it shows, for who cannot see it. */
-	readonly shows: string;
 };
 
 /** A defect of the catalogue as a lesson shows it. */

@@ -1,4 +1,4 @@
-import { RULES, type Shop } from '$lib/engine';
+import { RULES, taughtIn, type Shop } from '$lib/engine';
 import { say } from '$lib/i18n';
 import type { Reader } from '$lib/paper';
 import type { Lesson } from './lesson';
@@ -10,7 +10,7 @@ const WEIGHT = { 'safety-stop': 0, quality: 1, cost: 2 } as const;
 
 /** A lesson on one sheet for the wall: each of its rules with one number of this shop and what comes of breaking it. */
 export function wallView({ slug }: Lesson, shop: Shop, reader: Reader) {
-	return RULES.filter(({ lesson }) => lesson.startsWith(`${slug}#`))
+	return RULES.filter((rule) => taughtIn(rule) === slug)
 		.toSorted((one, other) => WEIGHT[one.severity] - WEIGHT[other.severity])
 		.map(({ id, outcome }) => {
 			const { title, severity, asks, lines } = ruleView(id, shopExamples(id, shop), [], reader);

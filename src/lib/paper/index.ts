@@ -12,6 +12,7 @@ export { readEntries, type Offered } from './read-entries';
 export { movedOrder } from './moved-order';
 export { ticketView, type TicketView } from './ticket/ticket-view';
 export type { Row } from './ticket/words';
+export { pictureView, type PictureView } from './picture-view';
 export { sheetView } from './sheet-view';
 export { filmMapView } from './figures/film-map-view';
 export { gaugePanelView } from './figures/gauge-panel-view';

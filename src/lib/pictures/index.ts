@@ -1,6 +1,7 @@
 export { describePicture } from './describe-picture';
 export { drawPicture } from './draw-picture';
 export { LOOK_ALIKES, type LookAlike } from './look-alikes';
+export { panelAddress } from './panel-address';
 export { PICTURE_IDS, isPictureId, type PictureId } from './defects';
 export { SEVERITIES, VIEWS, type PictureRequest, type Severity, type ShadedView, type View } from './request';
 export { cutSection } from './section/cut-section';

@@ -1,4 +1,4 @@
-import { RULES } from '$lib/engine';
+import { RULES, taughtIn } from '$lib/engine';
 import { holdsSafetySkill } from '$lib/learning';
 import type { Requirements } from '$lib/records';
 
@@ -6,6 +6,6 @@ const rulesOf = (area: string) => RULES.filter(({ competency }) => competency ==
 
 /** What the rules ask of a person: the lessons that teach an area's rules, and whose rules hold a safety skill. */
 export const requirements: Requirements = {
-	lessonsOf: (area) => [...new Set(rulesOf(area).map(({ lesson }) => lesson.replace(/#.*/, '')))].sort(),
+	lessonsOf: (area) => [...new Set(rulesOf(area).map(taughtIn))].sort(),
 	holdsSafetySkill: (competency) => holdsSafetySkill(rulesOf(competency).map(({ skill }) => skill))
 };

@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page } from '@playwright/test';
-import { RULES } from '$lib/engine';
+import { RULES, taughtIn } from '$lib/engine';
 import { fields, findings, lessons, type Lang } from '$lib/i18n';
 import { insideOf } from './window-text';
 
@@ -57,9 +57,7 @@ async function byReading(check: Locator, lang: Lang) {
 
 /** The lessons that teach the rules of an area. */
 const lessonsOf = (area: string) => [
-	...new Set(
-		RULES.filter(({ competency }) => competency === area).map(({ lesson }) => lesson.replace(/#.*/, ''))
-	)
+	...new Set(RULES.filter(({ competency }) => competency === area).map(taughtIn))
 ];
 
 /** Does every lesson of an area. */

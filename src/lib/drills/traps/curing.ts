@@ -1,4 +1,4 @@
-import { fahrenheit, minutes, millimetres, si, type Part } from '$lib/engine';
+import { fahrenheit, millimetres, minutes, plannedField, si, type Part } from '$lib/engine';
 import type { Trap } from '../trap';
 import { massOf } from '../world/part';
 import { chose, ticked, typed } from './answers';
@@ -51,7 +51,7 @@ export const curingTraps: readonly Trap[] = [
 			return job.parts.length === 1 && part.shape === 'plate' ? { ...job, parts: [thick(part)] } : undefined;
 		},
 		overlooked(plan) {
-			const right = plan.fields.find(({ field }) => field === 'heat-up')?.answer;
+			const right = plannedField(plan, 'heat-up')?.answer;
 			return right?.kind === 'quantity' ? { 'heat-up': typed(si(right.value / TIMES)) } : {};
 		}
 	},
@@ -62,7 +62,7 @@ export const curingTraps: readonly Trap[] = [
 		title: { en: 'A sheet in °C and an oven in °F', es: 'Una hoja en °C y un horno en °F' },
 		weave: (job) => ({ ...job, bench: { ...job.bench, ovenUnit: '°F' } }),
 		overlooked(plan) {
-			const right = plan.fields.find(({ field }) => field === 'cure-temperature')?.answer;
+			const right = plannedField(plan, 'cure-temperature')?.answer;
 			return right?.kind === 'quantity'
 				? { 'cure-temperature': typed(fahrenheit(right.value - 273.15)) }
 				: {};
@@ -102,7 +102,7 @@ export const curingTraps: readonly Trap[] = [
 		title: { en: 'Twice the usual racks', es: 'El doble de bastidores' },
 		weave: (job) => job,
 		overlooked(plan) {
-			const right = plan.fields.find(({ field }) => field === 'oven-wet-volume')?.answer;
+			const right = plannedField(plan, 'oven-wet-volume')?.answer;
 			return right?.kind === 'quantity' ? { 'oven-wet-volume': typed(si(right.value * 2)) } : {};
 		}
 	}

@@ -9,6 +9,7 @@ import { field, FIELD_IDS, type FieldId } from '../setup/fields';
 import type { Shop } from '../shop/shop';
 import { ENGINE_VERSION } from '../version';
 import type { Conflict, Demand, Plan, PlannedField } from './plan';
+import { plannedField } from './planned-field';
 import { settle } from './settle';
 import { situation, type Situation } from './situation';
 
@@ -18,10 +19,9 @@ type Settled = { readonly fields: readonly PlannedField[]; readonly conflicts: r
 type Spoken = { readonly id: FieldId; readonly rules: readonly Rule[] };
 
 const spokenOf = (wanted: (field: Field, id: FieldId) => boolean): readonly Spoken[] =>
-	FIELD_IDS.filter((id) => wanted(field(id), id)).map((id) => ({
-		id,
-		rules: RULES.filter((rule) => rule.field === id)
-	}));
+	FIELD_IDS.filter((id) => wanted(field(id), id))
+		.map((id) => ({ id, rules: RULES.filter((rule) => rule.field === id) }))
+		.filter(({ rules }) => rules.length > 0);
 
 const DECISION = spokenOf((_, id) => id === 'decision');
 const INTAKE = spokenOf(({ competency }) => competency === 'intake');
@@ -53,16 +53,14 @@ function settleAll(spoken: readonly Spoken[], seen: Situation): Settled {
 }
 
 const decisionOf = (fields: readonly PlannedField[]): Plan['decision'] => {
-	const decision = fields.find(({ field }) => field === 'decision')?.answer;
+	const decision = plannedField({ fields }, 'decision')?.answer;
 	if (decision?.kind !== 'choice') throw new Error('solve: no rule says whether the job may start');
 	return decision.option as Plan['decision'];
 };
 
 /** Rules that stand against starting: all that speak of the decision, unless they let the job start. */
 const reasonsOf = (fields: readonly PlannedField[], decision: Plan['decision']) =>
-	decision === 'accept'
-		? []
-		: (fields.find(({ field }) => field === 'decision')?.demands ?? []).map(({ rule }) => rule);
+	decision === 'accept' ? [] : (plannedField({ fields }, 'decision')?.demands ?? []).map(({ rule }) => rule);
 
 /** Demands on the decision that leave asking open: the questions there are already. */
 const leavesAskingOpen = ({ expectation }: Demand) =>

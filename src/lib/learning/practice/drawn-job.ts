@@ -1,3 +1,4 @@
+import { assertSeed } from './assert-seed';
 import { expectedAt, type JobOffer, type PracticeState } from './estimate';
 import { BLOCKED, type NextJob } from './next-job';
 
@@ -12,8 +13,7 @@ export function drawnJob(
 	offers: readonly JobOffer[],
 	seed: number
 ): NextJob | undefined {
-	if (!(Number.isInteger(seed) && seed >= 0))
-		throw new RangeError(`seed is a whole number from 0, got ${seed}`);
+	assertSeed(seed);
 	const others = state.jobs < BLOCKED ? offers : offers.filter(({ skill }) => skill !== state.lastSkill);
 	const open = others.length ? others : offers;
 	const offer = open[seed % open.length];

@@ -1,5 +1,6 @@
 import type { Skill } from '$lib/engine';
 import { AIM } from './aim';
+import { assertSeed } from './assert-seed';
 import { expectedAt, skillRating, type JobOffer, type PracticeState } from './estimate';
 
 /** A job to practise next, and why this one. */
@@ -56,8 +57,7 @@ export function nextJob(
 	offers: readonly JobOffer[],
 	seed: number
 ): NextJob | undefined {
-	if (!(Number.isInteger(seed) && seed >= 0))
-		throw new RangeError(`seed is a whole number from 0, got ${seed}`);
+	assertSeed(seed);
 	if (!offers.length) return undefined;
 	const { skill, because } = choose(state, [...new Set(offers.map((offer) => offer.skill))], seed);
 	const offer = least(

@@ -1,6 +1,7 @@
 import {
 	GUN_CONTROL_IDS,
 	GUN_CONTROLS,
+	plannedField,
 	TEACHING_GUN,
 	unitFor,
 	unitOf,
@@ -31,7 +32,7 @@ function stepOf(span: number, whole: boolean) {
 function startOf(id: GunControlId, plan: Plan): number {
 	if (id === 'flow') return TEACHING_GUN.flow.value;
 	const { least, most } = GUN_CONTROLS[id];
-	const asked = plan.fields.find(({ field }) => field === id);
+	const asked = plannedField(plan, id);
 	const window = asked && windowOf(asked.demands);
 	const outside = (value: number) => (window ? Math.max(window.min - value, value - window.max) : 0);
 	const [low, high] = [least + (most - least) / 4, least + ((most - least) * 3) / 4];

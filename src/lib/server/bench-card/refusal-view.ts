@@ -1,4 +1,4 @@
-import { AUTHORITY_NAMES, field, ruleById, type Plan } from '$lib/engine';
+import { AUTHORITY_NAMES, field, plannedField, ruleById, type Plan } from '$lib/engine';
 import { benchCard, say } from '$lib/i18n';
 import { optionNames, type Reader } from '$lib/paper';
 
@@ -15,8 +15,8 @@ const ruleView = (id: string, { lang }: Reader) => {
 };
 
 /** What is to be asked, as the plan names it, and of whom. */
-function questions({ fields }: Plan, reader: Reader) {
-	const answer = fields.find(({ field: id }) => id === 'ask-about')?.answer;
+function questions(plan: Plan, reader: Reader) {
+	const answer = plannedField(plan, 'ask-about')?.answer;
 	const topics = answer?.kind === 'choices' ? answer.options : [];
 	const names = optionNames('ask-about', topics, reader);
 	return topics.map((topic, at) => ({

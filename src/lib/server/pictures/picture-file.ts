@@ -28,8 +28,11 @@ function read(asked: URLSearchParams): { request: PictureRequest; view: View } |
 /** The picture an address asks for by `defect`, `severity`, `seed` and `view`; nothing if it asks for none there is. */
 export function pictureFile(asked: URLSearchParams): PictureFile | undefined {
 	const known = read(asked);
-	if (!known) return undefined;
-	const { request, view } = known;
+	return known && drawnFile(known.request, known.view);
+}
+
+/** A panel in one way of looking at it, as a file. */
+export function drawnFile(request: PictureRequest, view: View): PictureFile {
 	return view === 'section'
 		? { type: 'image/svg+xml', content: sectionSvg(sectionPaths(cutSection(request))) }
 		: { type: 'image/png', content: panelPng(request, view) };

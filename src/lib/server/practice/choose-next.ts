@@ -1,5 +1,5 @@
-import { LARGEST_SEED, partSkill, PRACTICE_PARTS, type PracticePart } from '$lib/drills';
-import { RULES, type Skill } from '$lib/engine';
+import { BREADTHS, LARGEST_SEED, partSkill, PRACTICE_PARTS, type PracticePart } from '$lib/drills';
+import { RULES, taughtIn, type Skill } from '$lib/engine';
 import {
 	drawnJob,
 	estimate,
@@ -17,8 +17,6 @@ import { workedSeen } from './worked-seen';
 
 /** What is practised next. */
 export type NextPractice = Omit<NextJob, 'part'> & { readonly part: PracticePart; readonly support: Support };
-
-const BREADTHS = [1, 2, 3] as const;
 
 type Offer = JobOffer & { readonly part: PracticePart };
 
@@ -50,9 +48,7 @@ const RULED = new Set(RULES.map(({ skill }) => skill));
 /** Offers for what the person's lessons taught so far, so that practice brings earlier ones back; all before the first. */
 function offersFor({ journal }: App, person: string): readonly Offer[] {
 	const done = journal.state.lessons.get(person);
-	const taught = new Set<Skill>(
-		RULES.filter(({ lesson }) => done?.has(lesson.replace(/#.*/, ''))).map(({ skill }) => skill)
-	);
+	const taught = new Set<Skill>(RULES.filter((rule) => done?.has(taughtIn(rule))).map(({ skill }) => skill));
 	return taught.size ? OFFERS.filter(({ skill }) => taught.has(skill) || !RULED.has(skill)) : OFFERS;
 }
 

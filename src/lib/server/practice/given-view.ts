@@ -1,4 +1,4 @@
-import { field, ruleById, type FieldId } from '$lib/engine';
+import { field, plannedField, ruleById, type FieldId } from '$lib/engine';
 import { say } from '$lib/i18n';
 import { answerText, derivationsOf, expectationText, type Reader } from '$lib/paper';
 import { offeredIn, type PracticeDraft } from './draft';
@@ -6,7 +6,7 @@ import { offeredIn, type PracticeDraft } from './draft';
 /** A field that is filled in for the person: what, by which rules, and how the numbers came about. */
 export function givenView(draft: PracticeDraft, id: FieldId, reader: Reader) {
 	const { lang } = reader;
-	const { demands = [], answer } = draft.plan.fields.find((planned) => planned.field === id) ?? {};
+	const { demands = [], answer } = plannedField(draft.plan, id) ?? {};
 	const offered = offeredIn(draft)[id];
 	return {
 		id,

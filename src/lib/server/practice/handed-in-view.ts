@@ -3,22 +3,18 @@ import { grade, ruleById } from '$lib/engine';
 import { say } from '$lib/i18n';
 import { caseToldView, type Reader } from '$lib/paper';
 import { answersIn } from './answers';
+import { caseFileIn } from './case-panel';
 import { askedIn, offeredIn, type PracticeDraft } from './draft';
 import { taughtFinding } from './taught-finding';
-
-/** What is told of the drill's case, if it has one. */
-function caseTold({ steps }: PracticeDraft, reader: Reader) {
-	const file = steps.flatMap(({ figures }) => figures).find(({ kind }) => kind === 'case-file');
-	return file?.kind === 'case-file' ? caseToldView(file, reader) : null;
-}
 
 /** What comes out when the drill is handed in: every breach in words, and what had been woven into the ticket. */
 export function handedInView(draft: PracticeDraft, reader: Reader) {
 	const findings = grade(draft.plan, answersIn(draft.entries), askedIn(draft));
 	const offered = offeredIn(draft);
+	const file = caseFileIn(draft);
 	return {
 		result: findings.result,
-		told: caseTold(draft, reader),
+		told: file ? caseToldView(file, reader) : null,
 		breaches: findings.breaches.map((finding) => taughtFinding(finding, draft.seed, offered, reader)),
 		credit: {
 			kept: findings.all.filter(({ zone }) => zone === 'green').length,

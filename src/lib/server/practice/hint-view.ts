@@ -1,4 +1,4 @@
-import { ruleById, type FieldId } from '$lib/engine';
+import { plannedField, ruleById, type FieldId } from '$lib/engine';
 import { say } from '$lib/i18n';
 import { derivationsOf, expectationText, type Reader } from '$lib/paper';
 import { offeredIn, type HintStep, type PracticeDraft } from './draft';
@@ -6,7 +6,7 @@ import { offeredIn, type HintStep, type PracticeDraft } from './draft';
 /** The rung of the hint ladder that is open: where to look, then the rule, then the worked line. */
 export function hintView(draft: PracticeDraft, id: FieldId, reader: Reader) {
 	const step: HintStep = draft.hints[id] ?? 0;
-	const demands = draft.plan.fields.find(({ field }) => field === id)?.demands ?? [];
+	const demands = plannedField(draft.plan, id)?.demands ?? [];
 	const rules = [...new Set(demands.map(({ rule }) => rule))].map(ruleById);
 	return {
 		step,

@@ -1,8 +1,8 @@
 import { ovenOutcome, type Shop } from '$lib/engine';
-import { outcomeView, type Reader } from '$lib/paper';
+import { outcomeView, pictureView, type Reader } from '$lib/paper';
+import { VIEWS } from '$lib/pictures';
 import { answersIn } from './answers';
 import { askedIn, type PracticeDraft } from './draft';
-import { panelViews } from './panel-at';
 
 /** What would come out of the oven from a practice drill as it was handed in, with pictures of its defects. */
 export function ovenView({ plan, job, entries, seed, ...draft }: PracticeDraft, shop: Shop, reader: Reader) {
@@ -11,7 +11,10 @@ export function ovenView({ plan, job, entries, seed, ...draft }: PracticeDraft, 
 	return {
 		outcome,
 		pictures: Object.fromEntries(
-			outcome.defects.map(({ defect, severity }) => [defect, panelViews({ defect, severity, seed }, reader)])
+			outcome.defects.map(({ defect, severity }) => [
+				defect,
+				VIEWS.map((view) => pictureView({ defect, severity, seed }, view, reader.lang))
+			])
 		)
 	};
 }

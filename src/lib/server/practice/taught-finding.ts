@@ -1,13 +1,16 @@
 import { breaksInto, DEFECTS, type Finding } from '$lib/engine';
 import { say } from '$lib/i18n';
-import { findingView, type Offered, type Reader } from '$lib/paper';
-import { panelAt } from './panel-at';
+import { findingView, pictureView, type Offered, type Reader } from '$lib/paper';
 
 /** What a breach would bring out of the oven, as a picture; nothing for a rule that hurts no film. */
 function pictureOf({ zone, off, rule }: Finding, seed: number, reader: Reader) {
 	const [defect] = off === null ? [] : breaksInto(rule, off);
 	if (!defect) return undefined;
-	const { src, shows } = panelAt({ defect, severity: zone === 'amber' ? 1 : 2, seed }, 'plain', reader);
+	const { src, shows } = pictureView(
+		{ defect, severity: zone === 'amber' ? 1 : 2, seed },
+		'plain',
+		reader.lang
+	);
 	return { name: say(DEFECTS[defect], reader.lang), src, shows };
 }
 

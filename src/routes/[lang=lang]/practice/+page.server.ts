@@ -1,5 +1,5 @@
 import { fail, redirect, type RequestEvent } from '@sveltejs/kit';
-import { DRILL_KINDS, drillKind, PRACTICE_PARTS } from '$lib/drills';
+import { BREADTHS, DRILL_KINDS, drillKind, PRACTICE_PARTS } from '$lib/drills';
 import { practiceProblems, say, terms } from '$lib/i18n';
 import { NEXT_JOB_DEFAULT, skills } from '$lib/learning';
 import { chooseNext, drawNext, issuePractice, practiceInHand, requirePerson, typed } from '$lib/server';
@@ -35,6 +35,7 @@ export const load: PageServerLoad = (event) => {
 		inHand: inHand && !inHand.handedIn ? inHand.attempt : null,
 		chosen: chosenView(event),
 		drawnFirst: NEXT_JOB_DEFAULT === 'random',
+		breadths: BREADTHS,
 		supports: SUPPORTS,
 		part: PRACTICE_PARTS.find((one) => one === event.url.searchParams.get('part')) ?? 'whole',
 		kinds: DRILL_KINDS.map(({ id, title, about }) => ({
@@ -46,7 +47,7 @@ export const load: PageServerLoad = (event) => {
 };
 
 function wishOf(form: FormData) {
-	const breadth = ([1, 2, 3] as const).find((one) => String(one) === typed(form, 'breadth'));
+	const breadth = BREADTHS.find((one) => String(one) === typed(form, 'breadth'));
 	const part = PRACTICE_PARTS.find((one) => one === typed(form, 'part'));
 	const support = SUPPORTS.find((one) => one === typed(form, 'support'));
 	return breadth && part && support ? { breadth, part, support } : undefined;

@@ -1,6 +1,7 @@
 import {
 	given,
 	grade,
+	plannedField,
 	solve,
 	unitOf,
 	type Demand,
@@ -12,7 +13,7 @@ import {
 } from '$lib/engine';
 import type { DialGauge, Scale } from '../../figures/gauge-panel';
 import type { Random } from '../../random';
-import { planned, type MakeInstrument } from './instrument';
+import type { MakeInstrument } from './instrument';
 import { HYGROMETER, THERMOMETERS } from './scales';
 
 const FIELD = 'surface-minimum';
@@ -66,7 +67,7 @@ const demandAsRead = (demand: Demand): Demand => ({
 
 /** The lowest part temperature in this air; undefined where what the ticket's morning air gives would do as well. */
 function askedIn(air: Air, job: Job, shop: Shop, morning: PlannedField): PlannedField | undefined {
-	const now = planned(solve({ ...job, weather: { ...job.weather, ...air } }, shop), FIELD);
+	const now = plannedField(solve({ ...job, weather: { ...job.weather, ...air } }, shop), FIELD);
 	if (!now) return undefined;
 	const plan = { engine: '', decision: 'accept', reasons: [], conflicts: [], fields: [now] } as const;
 	const { all } = grade(plan, { [FIELD]: morning.answer });
@@ -77,7 +78,7 @@ function askedIn(air: Air, job: Job, shop: Shop, morning: PlannedField): Planned
 
 /** Thermometer and hygrometer as they stand now, which is not how the ticket found them in the morning. */
 export const airGauges: MakeInstrument = ({ job, plan, shop }, random) => {
-	const morning = planned(plan, FIELD);
+	const morning = plannedField(plan, FIELD);
 	if (!morning) return undefined;
 	const scale = random.pick(THERMOMETERS);
 	for (let tries = 0; tries < TRIES; tries += 1) {

@@ -1,5 +1,6 @@
+import { plannedField } from '$lib/engine';
 import type { Instrument } from '../../figures/gauge-panel';
-import { planned, type MakeInstrument } from './instrument';
+import type { MakeInstrument } from './instrument';
 import { limitsOf } from '../limits-of';
 import { inSi, type Readable } from './readable';
 import { reads, stands } from './reading';
@@ -37,7 +38,7 @@ const WATCHES: readonly Watch[] = [
 ];
 
 export const cupWatch: MakeInstrument = ({ plan }, random) => {
-	const limits = limitsOf(planned(plan, 'cup-time')?.demands ?? []);
+	const limits = limitsOf(plannedField(plan, 'cup-time')?.demands ?? []);
 	const fit = WATCHES.filter(({ readable }) => suits(readable, limits));
 	if (!fit.length) return undefined;
 	const one = random.pick(fit);

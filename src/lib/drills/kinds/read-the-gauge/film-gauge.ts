@@ -1,5 +1,5 @@
-import { micrometres, unitOf, type Demand, type Plan } from '$lib/engine';
-import { planned, type MakeInstrument } from './instrument';
+import { micrometres, plannedField, unitOf, type Demand, type Plan } from '$lib/engine';
+import type { MakeInstrument } from './instrument';
 import { workedLimit, type Limits } from '../limits-of';
 import { inSi, mistakenUnit, type Readable } from './readable';
 import { reads, stands } from './reading';
@@ -11,14 +11,15 @@ const FINE_BELOW = micrometres(50);
 const TIMES = 3;
 
 function spots(plan: Plan): Limits {
-	const of = (id: 'spot-minimum' | 'spot-maximum'): readonly Demand[] => planned(plan, id)?.demands ?? [];
+	const of = (id: 'spot-minimum' | 'spot-maximum'): readonly Demand[] =>
+		plannedField(plan, id)?.demands ?? [];
 	const [low, high] = [workedLimit(of('spot-minimum')), workedLimit(of('spot-maximum'))];
 	return { ...(low && { low }), ...(high && { high }) };
 }
 
 /** Nothing is read with a gauge where the film has to be weighed. */
 function readable(plan: Plan): boolean {
-	const gauge = planned(plan, 'gauge')?.answer;
+	const gauge = plannedField(plan, 'gauge')?.answer;
 	return gauge?.kind === 'choice' && gauge.option !== 'foil-mass';
 }
 

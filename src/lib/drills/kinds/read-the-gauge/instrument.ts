@@ -1,4 +1,4 @@
-import type { FieldId, Plan, PlannedField } from '$lib/engine';
+import type { PlannedField } from '$lib/engine';
 import type { Random } from '../../random';
 import type { Instrument } from '../../figures/gauge-panel';
 import type { DrillTicket } from '../kind';
@@ -8,6 +8,3 @@ export type Asked = { readonly instruments: readonly Instrument[]; readonly fiel
 
 /** Sets up one instrument for a ticket; undefined where the ticket's plan has no window for it. */
 export type MakeInstrument = (ticket: DrillTicket, random: Random) => Asked | undefined;
-
-export const planned = (plan: Plan, id: FieldId): PlannedField | undefined =>
-	plan.fields.find(({ field }) => field === id);

@@ -1,6 +1,6 @@
-import type { FieldId } from '$lib/engine';
+import { plannedField, type FieldId } from '$lib/engine';
 import type { DialGauge, Scale } from '../../figures/gauge-panel';
-import { planned, type MakeInstrument } from './instrument';
+import type { MakeInstrument } from './instrument';
 import { limitsOf } from '../limits-of';
 import { inSi, onDial } from './readable';
 import { reads, stands } from './reading';
@@ -19,7 +19,7 @@ type Place = {
 const pressureGauge =
 	({ field, shows, scales, ...asks }: Place): MakeInstrument =>
 	({ job, plan }, random) => {
-		const limits = limitsOf(planned(plan, field)?.demands ?? []);
+		const limits = limitsOf(plannedField(plan, field)?.demands ?? []);
 		const unit = job.bench.gauge;
 		const fit = scales[unit].filter((scale) => suits(onDial('pressure', { ...scale, unit }), limits));
 		if (!fit.length) return undefined;

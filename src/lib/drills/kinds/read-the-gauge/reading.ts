@@ -1,15 +1,14 @@
 import {
 	commonPractice,
-	fraction,
 	given,
 	si,
-	workedOut,
 	type Demand,
 	type FieldId,
 	type PlannedField,
 	type Stand,
 	type Traced
 } from '$lib/engine';
+import { askedReading } from '../asked-reading';
 import type { Limit, Limits } from '../limits-of';
 import { distance, inSi, type Readable } from './readable';
 import type { Drawn } from './stands';
@@ -31,8 +30,10 @@ const asDrawn = (readable: Readable, { shown }: Drawn): Traced =>
 		es: 'El instrumento marca'
 	});
 
-function toleranceOf(rule: string, readable: Readable, reading: Traced): Traced<'fraction'> {
-	const off = given(
+const SHARE = { en: 'As a share of the reading', es: 'Como parte de la lectura' };
+
+const offOf = (readable: Readable): Traced =>
+	given(
 		readable.dimension,
 		// of a temperature this would be a difference; temperatures are not asked as a reading
 		si(distance(readable, readable.tolerance)),
@@ -42,22 +43,14 @@ function toleranceOf(rule: string, readable: Readable, reading: Traced): Traced<
 		},
 		commonPractice
 	);
-	const label = { en: 'As a share of the reading', es: 'Como parte de la lectura' };
-	return workedOut(rule, 'fraction', fraction(off.value / reading.value), label, { off, reading });
-}
 
 /** The field that asks what an instrument reads. */
 export function reads(id: FieldId, readable: Readable, limits: Limits, drawn: Drawn): PlannedField {
 	const value = asDrawn(readable, drawn);
 	const [limit] = spokenOf(limits, drawn.stand);
 	if (!limit) throw new Error(`reads: ${id} has no limit on the side of its reading`);
-	const tolerance = toleranceOf(limit.demand.rule, readable, value);
-	return {
-		field: id,
-		demands: [demandOf(limit, { kind: 'computed', value, tolerance, amber: 0, reading: true })],
-		superseded: [],
-		answer: { kind: 'quantity', value: value.value, typed: '' }
-	};
+	const { demand } = limit;
+	return askedReading({ field: id, demand, value, off: offOf(readable), share: SHARE, amber: 0 });
 }
 
 type Leads = Readonly<Record<string, 'low' | 'high'>>;

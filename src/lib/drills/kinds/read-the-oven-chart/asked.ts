@@ -1,6 +1,5 @@
 import {
 	commonPractice,
-	fraction,
 	given,
 	kelvin,
 	seconds,
@@ -11,16 +10,17 @@ import {
 	type Text,
 	type Traced
 } from '$lib/engine';
+import { askedReading } from '../asked-reading';
 import type { Load } from './load';
 import type { Pace } from './pace';
 import type { Soak } from './soak';
 import type { Story } from './stories';
 
-const demanded = ({ demand }: Load, rule: string, expectation: Demand['expectation']): Demand => {
+function demandOf({ demand }: Load, rule: string): Demand {
 	const own = demand(rule);
 	if (!own) throw new Error(`read-the-oven-chart: the plan has no ${rule}`);
-	return { ...own, expectation };
-};
+	return own;
+}
 
 const LABELS = {
 	starts: { en: 'The slower place enters the window', es: 'El lugar más lento entra en la ventana' },
@@ -50,16 +50,8 @@ function reading(
 	value: Traced
 ): PlannedField {
 	const off = given('duration', seconds(pace.tolerance), LABELS.off, commonPractice);
-	const share = fraction(off.value / value.value);
-	const tolerance = workedOut(rule, 'fraction', share, LABELS.tolerance, { off, reading: value });
-	return {
-		field,
-		demands: [
-			demanded(load, rule, { kind: 'computed', value, tolerance, amber: pace.tolerance, reading: true })
-		],
-		superseded: [],
-		answer: { kind: 'quantity', value: value.value, typed: '' }
-	};
+	const demand = demandOf(load, rule);
+	return askedReading({ field, demand, value, off, share: LABELS.tolerance, amber: pace.tolerance });
 }
 
 /** An accepted load stays as it came out; a good one, or one cured too much, is baked once more where it is taken for soft. */
@@ -95,12 +87,15 @@ export function asked(load: Load, pace: Pace, soak: Soak, { rule, verdict }: Sto
 		{
 			field: 'chart-verdict',
 			demands: [
-				demanded(load, rule, {
-					kind: 'one-of',
-					options: [verdict],
-					because: because(load, soak, times),
-					leads: LEADS[verdict] as Readonly<Record<string, 'low' | 'high'>>
-				})
+				{
+					...demandOf(load, rule),
+					expectation: {
+						kind: 'one-of',
+						options: [verdict],
+						because: because(load, soak, times),
+						leads: LEADS[verdict] as Readonly<Record<string, 'low' | 'high'>>
+					}
+				}
 			],
 			superseded: [],
 			answer: { kind: 'choice', option: verdict }

@@ -3,6 +3,7 @@ import {
 	heatDepth,
 	kelvin,
 	metres,
+	plannedField,
 	shopValue,
 	thermal,
 	wallHeatUp,
@@ -41,10 +42,8 @@ export type Load = {
 	readonly demand: (rule: string) => Demand | undefined;
 };
 
-const demandsOn = ({ fields }: Plan, id: FieldId) => fields.find(({ field }) => field === id)?.demands ?? [];
-
 function windowOn(plan: Plan, id: FieldId): Window | undefined {
-	const { low, high } = limitsOf(demandsOn(plan, id));
+	const { low, high } = limitsOf(plannedField(plan, id)?.demands ?? []);
 	return low && high && low.at.value < high.at.value ? { low: low.at, high: high.at } : undefined;
 }
 

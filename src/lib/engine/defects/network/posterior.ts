@@ -12,13 +12,19 @@ function taking(evidence: Evidence, ids: readonly string[], so: boolean): Eviden
 	return { ...evidence, causes: { ...evidence.causes, ...Object.fromEntries(ids.map((id) => [id, so])) } };
 }
 
+/** @throws RangeError where what is known cannot be, and as `assertSound` */
+function chanceOfKnown(network: Network, evidence: Evidence): number {
+	const whole = chanceOf(network, evidence);
+	if (!(whole > 0)) throw new RangeError('network: what is known cannot be');
+	return whole;
+}
+
 /**
  * Chance that at least one of these causes was so, given what is known, 0 to 1.
  * @throws RangeError where what is known cannot be, and as `assertSound`
  */
 export function chanceOfAny(network: Network, evidence: Evidence, ids: readonly string[]): number {
-	const whole = chanceOf(network, evidence);
-	if (!(whole > 0)) throw new RangeError('network: what is known cannot be');
+	const whole = chanceOfKnown(network, evidence);
 	const none = taking(evidence, ids, false);
 	return none ? within(1 - chanceOf(network, none) / whole) : 1;
 }
@@ -28,8 +34,7 @@ export function chanceOfAny(network: Network, evidence: Evidence, ids: readonly 
  * @throws RangeError where what is known cannot be, and as `assertSound`
  */
 export function posterior(network: Network, evidence: Evidence): Chances {
-	const whole = chanceOf(network, evidence);
-	if (!(whole > 0)) throw new RangeError('network: what is known cannot be');
+	const whole = chanceOfKnown(network, evidence);
 	return Object.fromEntries(
 		network.causes.map(({ id }) => {
 			const so = taking(evidence, [id], true);

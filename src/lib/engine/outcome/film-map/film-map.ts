@@ -1,6 +1,7 @@
 import type { Job } from '../../job/job';
 import { evenness } from '../../physics/spray/evenness';
 import type { Plan } from '../../plan/plan';
+import { plannedField } from '../../plan/planned-field';
 import { sheetValue, situation } from '../../plan/situation';
 import { workedOut, type Traced } from '../../plan/trace';
 import { wantedFilm } from '../../plan/wanted-film';
@@ -54,7 +55,7 @@ export function filmMap(
 	if (beyond) throw new RangeError(`film-map: ${beyond} = ${settings[beyond]} is beyond the bench (SI)`);
 	const seen = situation(job, shop);
 	const [wanted, solids] = seen ? [wantedFilm(seen), sheetValue(seen, 'volume-solids')] : [];
-	const held = plan.fields.find(({ field }) => field === 'gun-distance');
+	const held = plannedField(plan, 'gun-distance');
 	if (!seen || !wanted || !solids || !held) return undefined;
 
 	const { distance, coats, ...gun } = tracedGun(settings);
